@@ -1,0 +1,25 @@
+export type * from "./entry.ts";
+export { DESK_LANE, ENTRY_VERSION } from "./entry.ts";
+export type { CoachingMode, MatchOpened, OpenedPlayer, Rate, UsualRate } from "./opened.ts";
+export { COACHING_MODES, RATES } from "./opened.ts";
+export type { ChartingLevel, Point, Serve, ServeOutcome } from "./point.ts";
+export { CHARTING_LEVELS, SERVE_OUTCOMES } from "./point.ts";
+export type {
+  BallHeight,
+  BallTime,
+  LeftOut,
+  Miss,
+  OpponentPlace,
+  Shot,
+  ShotKind,
+  ShotResult,
+} from "./shot.ts";
+export {
+  BALL_HEIGHTS,
+  BALL_TIMES,
+  MISSES,
+  OPPONENT_PLACES,
+  SET_ASIDE_REASONS,
+  SHOT_KINDS,
+  SHOT_RESULTS,
+} from "./shot.ts";

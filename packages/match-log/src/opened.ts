@@ -1,0 +1,51 @@
+import type { ByPlayer, Side } from "@courtloom/core";
+import type { MatchFormat } from "@courtloom/tennis";
+
+export const COACHING_MODES = ["practice", "permitted", "notPermitted", "notKnown"] as const;
+export type CoachingMode = (typeof COACHING_MODES)[number];
+
+/**
+ * A player's expected level of one rate, frozen when the match opens: the mean of the match-level
+ * predictive, its central 90 % range, and the Beta it comes from. `source` says whose past it is.
+ */
+export interface UsualRate {
+  readonly mean: number;
+  readonly low: number;
+  readonly high: number;
+  readonly a: number;
+  readonly b: number;
+  readonly source: "own" | "academy";
+}
+
+/** Rates that a usual rate may be frozen for. */
+export const RATES = ["lineMissed", "lineShare"] as const;
+export type Rate = (typeof RATES)[number];
+
+export interface OpenedPlayer {
+  /** Random id; names live outside the log, so that erasure needs no change in it. */
+  readonly playerId: string;
+  readonly hand: "right" | "left" | "unknown";
+  /** A player of this academy; only own players have figures. */
+  readonly own: boolean;
+}
+
+/** The first entry of a log: freezes everything that the fold needs. SPEC rule L2. */
+export interface MatchOpened {
+  readonly kind: "MatchOpened";
+  readonly matchId: string;
+  readonly format: MatchFormat;
+  readonly firstServer: Side;
+  readonly players: ByPlayer<OpenedPlayer>;
+  /** Sides whose choices are charted. */
+  readonly subjects: readonly Side[];
+  readonly doubles: boolean;
+  /** Order of serving for doubles, four names of the log's own ("A1","B1","A2","B2"). */
+  readonly doublesOrder?: readonly [string, string, string, string];
+  readonly coachingMode: CoachingMode;
+  /** Absent to readers who must not see it (a helper's phone). */
+  readonly usualRates?: ByPlayer<Partial<Record<Rate, UsualRate>>>;
+  /** Versions of what a later fold depends on; `null` where none exists yet. */
+  readonly planVersion: string | null;
+  readonly fitVersion: string | null;
+  readonly watches: readonly never[];
+}
