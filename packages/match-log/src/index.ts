@@ -23,3 +23,5 @@ export {
   SHOT_KINDS,
   SHOT_RESULTS,
 } from "./shot.ts";
+export type { MatchView, SetAside, SetAsideReason, ViewedPoint } from "./view.ts";
+export { SET_ASIDE } from "./view.ts";

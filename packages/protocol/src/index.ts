@@ -1,0 +1,40 @@
+export type { BoardHeard } from "./down/board-heard.ts";
+export type { BoardTile } from "./down/board-tile.ts";
+export type { CourtEntries } from "./down/court-entries.ts";
+export { entryShape, parseEntry } from "./entry-shape.ts";
+export { DOWN, UP } from "./events.ts";
+export {
+  BEAT_EVERY_MS,
+  MAX_BATCH_BYTES,
+  MAX_BATCH_ENTRIES,
+  MAX_MESSAGE_BYTES,
+  MAX_READ_ENTRIES,
+  SOCKET_PATH,
+} from "./limits.ts";
+export type { Refusal, RefusalCode } from "./refusal.ts";
+export { REFUSALS } from "./refusal.ts";
+export type { Heard, Tile, TileFigures, TileRate, TileScore, TileState } from "./tile.ts";
+export { TILE_STATES } from "./tile.ts";
+export type { BoardSnapshot, BoardView, BoardWatch, BoardWatchReply } from "./up/board-watch.ts";
+export { BOARD_VIEWS, boardWatchShape } from "./up/board-watch.ts";
+export type { CourtRead, CourtReadReply } from "./up/court-read.ts";
+export { courtReadShape } from "./up/court-read.ts";
+export type { CourtPage, CourtWatch, CourtWatchReply } from "./up/court-watch.ts";
+export { courtWatchShape } from "./up/court-watch.ts";
+export type {
+  IdentityConflict,
+  LaneAppend,
+  LaneAppended,
+  LaneAppendReply,
+  LaneGap,
+  OtherIncarnation,
+  RejectedEntry,
+} from "./up/lane-append.ts";
+export { laneAppendShape } from "./up/lane-append.ts";
+export type { LaneBeat, LaneBeatReply } from "./up/lane-beat.ts";
+export { laneBeatShape } from "./up/lane-beat.ts";
+export type { LaneOpen, LaneOpened, LaneOpenReply } from "./up/lane-open.ts";
+export { laneOpenShape } from "./up/lane-open.ts";
+export type { Leave, LeaveReply } from "./up/leave.ts";
+export { leaveShape } from "./up/leave.ts";
+export { OLDEST_PROTOCOL_VERSION, PROTOCOL_VERSION } from "./version.ts";

@@ -1,0 +1,68 @@
+import type { ByPlayer, Side } from "@courtloom/core";
+import type { ChartingLevel, CoachingMode, UsualRate } from "@courtloom/match-log";
+import type { FinishedSet, MatchStatus } from "@courtloom/tennis";
+
+/** x of n with its 95 % interval; `low` and `high` absent when n = 0. */
+export interface TileRate {
+  readonly x: number;
+  readonly n: number;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+/** Staff only. `notCharted` sides have none. */
+export interface TileFigures {
+  readonly lineMissed: TileRate;
+  readonly lineShare: TileRate;
+  readonly usualLineMissed?: UsualRate;
+}
+
+export interface TileScore {
+  readonly sets: readonly FinishedSet[];
+  readonly games: readonly [number, number];
+  /** As called: "0", "15", "30", "40", "Ad", or the tie-break's number. */
+  readonly points: ByPlayer<string>;
+  readonly server: Side | null;
+  readonly tieBreak: boolean;
+  readonly matchTieBreak: boolean;
+  readonly endsDue: boolean;
+  readonly winner: Side | null;
+  readonly status: MatchStatus;
+}
+
+/** When the court's phone was last heard, by the server's clock. */
+export interface Heard {
+  readonly matchId: string;
+  readonly heardMs: number | null;
+  /** Entries the phone said it had not sent, when last heard. */
+  readonly unsent: number | null;
+}
+
+export const TILE_STATES = ["empty", "waiting", "playing", "suspended", "over"] as const;
+/** `waiting`: a match is due and no point is charted; `empty`: no match on this court. */
+export type TileState = (typeof TILE_STATES)[number];
+
+/** One court of a day as a board shows it. `pos` orders updates: an older one is dropped. */
+export interface Tile {
+  readonly courtId: string;
+  readonly courtNo: number;
+  readonly courtName: string;
+  readonly state: TileState;
+  readonly matchId: string | null;
+  readonly pos: number;
+  readonly names: ByPlayer<string> | null;
+  readonly own: ByPlayer<boolean> | null;
+  readonly score: TileScore | null;
+  /** "after court 6", or the next match's names, as the order of play has it. */
+  readonly next: string | null;
+  readonly heard: Heard | null;
+  /** Staff view only, absent on a wall. */
+  readonly staff?: {
+    readonly chartist: string | null;
+    readonly level: ChartingLevel;
+    readonly coachingMode: CoachingMode;
+    readonly bothOwn: boolean;
+    readonly setAsideCount: number;
+    readonly figures: ByPlayer<TileFigures | null>;
+  };
+}

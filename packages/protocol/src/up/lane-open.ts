@@ -1,0 +1,35 @@
+import { CHARTING_LEVELS, type ChartingLevel, type LoggedEntry } from "@courtloom/match-log";
+import { z } from "zod";
+import { idField, versionField } from "../field.ts";
+import type { Refusal } from "../refusal.ts";
+
+/** A phone starts or resumes its lane on a match. The same message again is harmless. */
+export interface LaneOpen {
+  readonly v: number;
+  readonly matchId: string;
+  /** Random UUID, kept on the device with the lane's entries. */
+  readonly laneId: string;
+  readonly level: ChartingLevel;
+}
+
+export const laneOpenShape = z.strictObject({
+  v: versionField,
+  matchId: idField,
+  laneId: idField,
+  level: z.enum(CHARTING_LEVELS),
+}) satisfies z.ZodType<LaneOpen>;
+
+/** What the phone needs to go on: where the server stands, and the opening without what a helper must not see. */
+export interface LaneOpened {
+  readonly ok: true;
+  readonly incarnation: string;
+  readonly epoch: number;
+  /** The highest n of this lane on the server; 0 when new. */
+  readonly cursor: number;
+  /** Last pos of the match. */
+  readonly head: number;
+  readonly opening: LoggedEntry;
+  readonly chartist: string;
+}
+
+export type LaneOpenReply = LaneOpened | Refusal;

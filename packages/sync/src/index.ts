@@ -1,0 +1,2 @@
+export type { Channel, ChannelState } from "./channel.ts";
+export { createChannel } from "./channel.ts";
