@@ -1,0 +1,70 @@
+import type { ByPlayer, Side } from "@courtloom/core";
+import type { TileState } from "@courtloom/protocol";
+
+/**
+ * What the pad asks the web server before it opens a lane, as plain JSON over `fetch` (no tRPC on the
+ * pad). All names here are for the screen alone; they live outside the match log.
+ *
+ *   GET  /api/courtside            → 200 `Courtside` | 401 `CourtsideRefused` ("signed_out" when nobody is known)
+ *   GET  /api/courtside?match=ID   → the same for a signed-in member of staff, who names the match
+ *   POST /api/courtside  body `CourtsideEnter` → 200 `Courtside` (and the session cookie) | 4xx `CourtsideRefused`
+ *
+ * A failure always has a `CourtsideRefused` body; 429 carries `afterMs`.
+ */
+export const COURTSIDE_PATH = "/api/courtside";
+
+/** Body of the POST. `code` as typed (the server ignores case, spaces and hyphens), `name` 1 to 40 characters. */
+export interface CourtsideEnter {
+  readonly code: string;
+  readonly name: string;
+}
+
+/** One match that this person may chart. */
+export interface CourtsideMatch {
+  readonly matchId: string;
+  /** Display names. */
+  readonly names: ByPlayer<string>;
+  /** Which sides are players of the academy. */
+  readonly own: ByPlayer<boolean>;
+  /** Sides whose choices are charted. */
+  readonly subjects: readonly Side[];
+  /** As on the board; `playing` and `suspended` open by themselves when there is only one. */
+  readonly state: TileState;
+  /** When play is due, as the order of play says it, ready to show; absent when nothing is said. */
+  readonly due?: string;
+}
+
+/** The court, who charts, and the matches on it in order of play. */
+export interface Courtside {
+  readonly courtName: string;
+  /** Name of the person charting, as everybody will see it. */
+  readonly chartist: string;
+  /** True for a signed-in member of staff, false for a helper with a code. */
+  readonly staff: boolean;
+  readonly matches: readonly CourtsideMatch[];
+}
+
+export const COURTSIDE_REFUSALS = [
+  /** Nobody is known: enter a code, or sign in. */
+  "signed_out",
+  /** The code is not one of today's. */
+  "code_unknown",
+  /** The code was right once; it ended, or was withdrawn. */
+  "code_expired",
+  /** The name is missing or too long. */
+  "name_missing",
+  /** Too many wrong codes from here; wait `afterMs`. */
+  "too_many",
+  /** Signed in, but this match is not theirs to chart. */
+  "forbidden",
+  "unknown_match",
+  "bad_shape",
+  "unavailable",
+] as const;
+export type CourtsideRefusalCode = (typeof COURTSIDE_REFUSALS)[number];
+
+export interface CourtsideRefused {
+  readonly ok: false;
+  readonly code: CourtsideRefusalCode;
+  readonly afterMs?: number;
+}
