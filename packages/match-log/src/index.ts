@@ -1,5 +1,7 @@
 export type * from "./entry.ts";
 export { DESK_LANE, ENTRY_VERSION } from "./entry.ts";
+export type { FoldError } from "./fold.ts";
+export { applyEntry, foldLog, startView } from "./fold.ts";
 export type { CoachingMode, MatchOpened, OpenedPlayer, Rate, UsualRate } from "./opened.ts";
 export { COACHING_MODES, RATES } from "./opened.ts";
 export type { ChartingLevel, Point, Serve, ServeOutcome } from "./point.ts";

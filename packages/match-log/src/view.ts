@@ -2,6 +2,7 @@ import type { Side } from "@courtloom/core";
 import type { EndSeen, ScoreState } from "@courtloom/tennis";
 import type { MatchOpened } from "./opened.ts";
 import type { ChartingLevel, Point } from "./point.ts";
+import type { Trail } from "./trail.ts";
 
 /** A point that counts in the score, in its place, with corrections already applied. */
 export interface ViewedPoint {
@@ -49,4 +50,6 @@ export interface MatchView {
   readonly endOfA: EndSeen | undefined;
   readonly suspended: boolean;
   readonly sealed: boolean;
+  /** What the fold needs to go on; not for reading. */
+  readonly trail: Trail;
 }

@@ -1,0 +1,179 @@
+import { assert, err, ok, type Result } from "@courtloom/core";
+import { startScore } from "@courtloom/tennis";
+import type { Correction, EntryBody, Fact, LoggedEntry } from "./entry.ts";
+import type { MatchOpened } from "./opened.ts";
+import { type Progress, replayFact } from "./replay.ts";
+import type { Trail, TrailFact } from "./trail.ts";
+import type { MatchView } from "./view.ts";
+
+export type FoldError = "empty_log" | "no_opening" | "bad_format";
+
+/** The fold while it works: the only mutable thing in this package, never handed out. */
+interface Folding {
+  readonly opened: MatchOpened;
+  pos: number;
+  epoch: number;
+  sealed: boolean;
+  facts: TrailFact[];
+  index: Map<string, number>;
+  refused: Trail["refused"][number][];
+  progress: Progress;
+}
+
+const freshProgress = (opened: MatchOpened): Result<Progress, FoldError> => {
+  const board = startScore({
+    format: opened.format,
+    firstServer: opened.firstServer,
+    ...(opened.doublesOrder ? { doublesOrder: opened.doublesOrder } : {}),
+  });
+  if (!board.ok) return err("bad_format");
+  return ok({
+    board: board.value,
+    points: [],
+    setAside: [],
+    level: "score",
+    subjects: opened.subjects,
+    endOfA: undefined,
+    suspended: false,
+  });
+};
+
+const isCorrection = (body: EntryBody): body is Correction =>
+  body.kind === "EntryAmended" || body.kind === "EntryVoided" || body.kind === "EntryRestored";
+
+const replayAll = (folding: Folding): void => {
+  const fresh = freshProgress(folding.opened);
+  assert(fresh.ok, "the opening was folded before");
+  folding.progress = fresh.value;
+  const byId = new Map(folding.facts.map((fact) => [fact.id, fact]));
+  for (const fact of folding.facts) replayFact(folding.progress, fact, byId);
+};
+
+const correct = (folding: Folding, logged: LoggedEntry, body: Correction): boolean => {
+  const at = folding.index.get(body.target);
+  const target = at === undefined ? undefined : folding.facts[at];
+  if (at === undefined || target === undefined) return false;
+  folding.facts[at] =
+    body.kind === "EntryAmended"
+      ? { ...target, fact: body.to, saidAt: logged.pos }
+      : { ...target, voided: body.kind === "EntryVoided" };
+  return true;
+};
+
+const addFact = (folding: Folding, { pos, laneId, entry }: LoggedEntry, fact: Fact): TrailFact => {
+  const added = { id: entry.id, pos, laneId, wallMs: entry.wallMs, fact, saidAt: pos, voided: false };
+  folding.index.set(entry.id, folding.facts.length);
+  folding.facts.push(added);
+  return added;
+};
+
+/**
+ * Takes in one entry without replaying: answers the fact that was added, `corrected` when
+ * everything has to be replayed, or nothing when the score is untouched. SPEC L3 to L8.
+ */
+const takeIn = (folding: Folding, logged: LoggedEntry): TrailFact | "corrected" | undefined => {
+  const { body, id } = logged.entry;
+  const { pos, epoch } = logged;
+  assert(pos === folding.pos + 1, `entries are dense: ${pos} after ${folding.pos}`);
+  folding.pos = pos;
+  const refuse = (reason: Trail["refused"][number]["reason"]): undefined => {
+    folding.refused.push({ pos, id, reason });
+    return undefined;
+  };
+  const fromDesk = epoch === 0;
+  if (!fromDesk && epoch < folding.epoch) return refuse("notLead");
+  folding.epoch = Math.max(folding.epoch, epoch);
+  if (body.kind === "MatchOpened") return refuse("secondOpening");
+  if (body.kind === "MatchSealed") {
+    folding.sealed = true;
+    return undefined;
+  }
+  if (folding.sealed && !fromDesk) return refuse("sealed");
+  if (!isCorrection(body)) return addFact(folding, logged, body);
+  return correct(folding, logged, body) ? "corrected" : refuse("unknownTarget");
+};
+
+const begin = (opening: LoggedEntry | undefined): Result<Folding, FoldError> => {
+  if (!opening) return err("empty_log");
+  const { body } = opening.entry;
+  if (body.kind !== "MatchOpened" || opening.pos !== 1) return err("no_opening");
+  const progress = freshProgress(body);
+  if (!progress.ok) return progress;
+  return ok({
+    opened: body,
+    pos: 1,
+    epoch: 0,
+    sealed: false,
+    facts: [],
+    index: new Map(),
+    refused: [],
+    progress: progress.value,
+  });
+};
+
+const resume = (view: MatchView): Folding => ({
+  opened: view.opened,
+  pos: view.pos,
+  epoch: view.trail.epoch,
+  sealed: view.sealed,
+  facts: [...view.trail.facts],
+  index: new Map(view.trail.facts.map((fact, i) => [fact.id, i])),
+  refused: [...view.trail.refused],
+  progress: {
+    board: view.trail.board,
+    points: [...view.points],
+    setAside: view.setAside.filter((s) => !view.trail.refused.some((r) => r.pos === s.pos)),
+    level: view.level,
+    subjects: view.subjects,
+    endOfA: view.endOfA,
+    suspended: view.suspended,
+  },
+});
+
+const toView = ({ opened, pos, epoch, sealed, facts, refused, progress }: Folding): MatchView => ({
+  matchId: opened.matchId,
+  pos,
+  opened,
+  score: progress.board.state,
+  points: progress.points,
+  setAside: [...progress.setAside, ...refused].sort((a, b) => a.pos - b.pos),
+  level: progress.level,
+  subjects: progress.subjects,
+  endOfA: progress.endOfA,
+  suspended: progress.suspended,
+  sealed,
+  trail: { board: progress.board, facts, epoch, refused },
+});
+
+/** The view after a log's first entry. Errors: the entry is no opening, or its format cannot be played. */
+export const startView = (opening: LoggedEntry): Result<MatchView, FoldError> => {
+  const folding = begin(opening);
+  return folding.ok ? ok(toView(folding.value)) : folding;
+};
+
+/**
+ * The view after one more entry, which must be at `view.pos + 1` (a gap is the caller's to fill; anything
+ * else is a bug). The given view is left as it was. Same result as `foldLog` over the whole log.
+ */
+export const applyEntry = (view: MatchView, logged: LoggedEntry): MatchView => {
+  const folding = resume(view);
+  const taken = takeIn(folding, logged);
+  if (taken === "corrected") replayAll(folding);
+  else if (taken) replayFact(folding.progress, taken, new Map(folding.facts.map((f) => [f.id, f])));
+  return toView(folding);
+};
+
+/**
+ * The view after a whole log, dense from pos 1. Corrections are gathered first and the facts replayed
+ * once, so a log with many corrections costs no more than one without. SPEC L5.
+ */
+export const foldLog = (entries: readonly LoggedEntry[]): Result<MatchView, FoldError> => {
+  const folding = begin(entries[0]);
+  if (!folding.ok) return folding;
+  for (let i = 1; i < entries.length; i += 1) {
+    const logged = entries[i];
+    if (logged) takeIn(folding.value, logged);
+  }
+  replayAll(folding.value);
+  return ok(toView(folding.value));
+};

@@ -1,0 +1,28 @@
+import type { ScoreBoard } from "@courtloom/tennis";
+import type { Fact } from "./entry.ts";
+
+/** A fact in its place, with what corrections have made of it. */
+export interface TrailFact {
+  readonly id: string;
+  readonly pos: number;
+  readonly laneId: string;
+  readonly wallMs: number;
+  readonly fact: Fact;
+  /** Pos of the last amendment, or of the entry itself. */
+  readonly saidAt: number;
+  readonly voided: boolean;
+}
+
+/** What the fold keeps beside what it shows, to go on from here. */
+export interface Trail {
+  readonly board: ScoreBoard;
+  readonly facts: readonly TrailFact[];
+  /** The highest epoch seen: entries of an older one came late and do not make the score. */
+  readonly epoch: number;
+  /** Corrections and openings that found nothing to act on; facts set aside are found again at each replay. */
+  readonly refused: readonly {
+    readonly pos: number;
+    readonly id: string;
+    readonly reason: "unknownTarget" | "notLead" | "secondOpening" | "sealed";
+  }[];
+}
