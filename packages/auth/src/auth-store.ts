@@ -1,0 +1,106 @@
+/** What a member of an academy may do; only these two roles have accounts that open staff screens. */
+export type MemberRole = "director" | "coach";
+
+/** The academy that a user acts for. */
+export interface Membership {
+  readonly academyId: string;
+  readonly memberId: string;
+  readonly name: string;
+  readonly role: MemberRole;
+}
+
+export const CODE_KINDS = ["court", "wall"] as const;
+export type CodeKind = (typeof CODE_KINDS)[number];
+
+/** A code as it is kept. `courtId` is there exactly when `kind` is "court". Times in ms since 1970. */
+export interface CodeRow {
+  readonly codeId: string;
+  readonly academyId: string;
+  readonly kind: CodeKind;
+  readonly dayId: string;
+  readonly courtId: string | null;
+  /** Keyed hash of the clear code, for finding it. */
+  readonly codeHash: string;
+  /** The clear code, sealed with a key made from the secret, so that a director can read it out again. */
+  readonly codeSealed: string;
+  readonly issuedBy: string;
+  readonly issuedMs: number;
+  readonly expiresMs: number;
+  readonly revokedMs: number | null;
+}
+
+/** A phone or a wall that came in with a code. It ends when it, or its code, is revoked or expires. */
+export interface CourtsideRow {
+  readonly sessionId: string;
+  readonly academyId: string;
+  readonly codeId: string;
+  readonly tokenHash: string;
+  /** What the chartist calls themselves; empty for a wall. */
+  readonly name: string;
+  readonly openedMs: number;
+  readonly revokedMs: number | null;
+}
+
+/** A courtside session together with the code it came from. */
+export interface CourtsideFound {
+  readonly session: CourtsideRow;
+  readonly code: CodeRow;
+}
+
+/** How often a key was used in its present window, this time included. */
+export interface TryCount {
+  readonly count: number;
+  /** When the window ends and counting starts anew. */
+  readonly resetMs: number;
+}
+
+/**
+ * What this package needs kept. Look-ups by hash, by token and by user come before the tenant is known and
+ * so take no academy; everything else is held to the academy it names. Every time is passed in.
+ */
+export interface AuthStore {
+  /** The membership a user acts with: the earliest active one with an account role; undefined when none. */
+  readonly membershipOf: (userId: string) => Promise<Membership | undefined>;
+  /** User id of the demonstration academy's first director; undefined when there is no such academy. */
+  readonly demoDirector: () => Promise<string | undefined>;
+  /** Whether an academy that is not a demonstration has a director already. */
+  readonly hasDirector: () => Promise<boolean>;
+
+  /** False when a code with this hash is kept already (the caller draws another). */
+  readonly addCode: (code: CodeRow) => Promise<boolean>;
+  /** Codes of a day that are neither revoked nor expired at `nowMs`, oldest first. */
+  readonly activeCodes: (query: {
+    readonly academyId: string;
+    readonly dayId: string;
+    readonly nowMs: number;
+  }) => Promise<readonly CodeRow[]>;
+  /** False when that academy has no such code. Revoking twice keeps the first time. */
+  readonly revokeCode: (query: {
+    readonly academyId: string;
+    readonly codeId: string;
+    readonly atMs: number;
+  }) => Promise<boolean>;
+  readonly findCode: (codeHash: string) => Promise<CodeRow | undefined>;
+
+  readonly openCourtside: (session: CourtsideRow) => Promise<void>;
+  readonly findCourtside: (tokenHash: string) => Promise<CourtsideFound | undefined>;
+  /** Sessions of a day that may still be used at `nowMs`, oldest first. */
+  readonly activeCourtside: (query: {
+    readonly academyId: string;
+    readonly dayId: string;
+    readonly nowMs: number;
+  }) => Promise<readonly CourtsideFound[]>;
+  /** False when that academy has no such session. Revoking twice keeps the first time. */
+  readonly revokeCourtside: (query: {
+    readonly academyId: string;
+    readonly sessionId: string;
+    readonly atMs: number;
+  }) => Promise<boolean>;
+
+  /** Counts one more use of `key`, atomically; a window of `windowMs` opens with the first. */
+  readonly takeTry: (key: string, windowMs: number, nowMs: number) => Promise<TryCount>;
+  /** Gives one use back (it turned out not to be a failure); never below zero. */
+  readonly returnTry: (key: string) => Promise<void>;
+  /** Forgets the key's uses. */
+  readonly clearTries: (key: string) => Promise<void>;
+}

@@ -1,0 +1,30 @@
+export type { AccountsDatabase, AccountTables, MemoryTables } from "./accounts-database.ts";
+export type {
+  AccountRefusal,
+  ActiveCode,
+  ActiveCourtside,
+  Auth,
+  AuthOptions,
+  CodeRefusal,
+  DirectorRefusal,
+  IssueRefusal,
+  NewAccount,
+  PasswordRefusal,
+  Preference,
+  SessionRefusal,
+  SignedIn,
+  SignInRefusal,
+} from "./auth.ts";
+export { ACCOUNT_REFUSALS } from "./auth.ts";
+export type {
+  AuthStore,
+  CodeKind,
+  CodeRow,
+  CourtsideFound,
+  CourtsideRow,
+  MemberRole,
+  Membership,
+  TryCount,
+} from "./auth-store.ts";
+export { CODE_KINDS } from "./auth-store.ts";
+export type { CookieOptions, SetCookie } from "./set-cookie.ts";
