@@ -7,6 +7,10 @@ export interface TimePolicy {
   readonly unfinishedGame: UnfinishedGame;
   /** When sets, games and points are level: a draw (no winner). Default true; false leaves the match to go on for a deciding point. */
   readonly drawAllowed?: boolean;
+  /** Which games are compared when sets are level: those of the unfinished set (default) or of the whole match. */
+  readonly gamesCounted?: "set" | "match";
+  /** Whether the points of a game that did not count decide when sets and games are level. Default false. */
+  readonly pointsDecide?: boolean;
 }
 
 /** What can happen to a score. Plain data; SPEC rules SC1 to SC40. */
@@ -23,6 +27,8 @@ export type ScoreEvent =
       readonly server?: Side;
     }
   | { readonly type: "setServer"; readonly to: Side }
+  /** Doubles, before the first point of a set: the pairs name a new order of service, four names, the next server first. */
+  | { readonly type: "setOrder"; readonly order: readonly string[] }
   /** Takes back the last n events that are not themselves `undo`. */
   | { readonly type: "undo"; readonly n: number }
   | { readonly type: "retire"; readonly side: Side }
