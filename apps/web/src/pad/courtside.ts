@@ -30,6 +30,8 @@ export interface CourtsideMatch {
   readonly subjects: readonly Side[];
   /** As on the board; `playing` and `suspended` open by themselves when there is only one. */
   readonly state: TileState;
+  /** Who charts it now, when that is somebody else. */
+  readonly charting?: string;
   /** When play is due, as the order of play says it, ready to show; absent when nothing is said. */
   readonly due?: string;
 }

@@ -1,0 +1,27 @@
+import type { Entry } from "@courtloom/match-log";
+import type { LaneRecord } from "./lane-record.ts";
+import type { LaneEnv, LaneState, LaneStep } from "./lane-state.ts";
+import { waitAndRetry } from "./refused.ts";
+
+const successor = (record: LaneRecord, env: LaneEnv): LaneRecord => {
+  const { continuedBy: _, ...kept } = record;
+  return { ...kept, laneId: env.laneId(), acked: 0, epoch: 0, rejected: [], startedWallMs: env.wallMs() };
+};
+
+/**
+ * Two different entries have the number `fromN` in one lane (two pages of one browser, or a device set
+ * back to an older state). This lane ends before it; a new lane carries on with this phone's entries from
+ * there, renumbered, with their own ids. The old lane keeps them too: both sides stay.
+ * Nothing is sent until the new lane is stored, so that a crash in between cannot send them twice.
+ */
+export const forkLane = (state: LaneState, fromN: number, env: LaneEnv): LaneStep => {
+  const all: readonly Entry[] = [...state.entries, ...state.pending];
+  if (fromN < 1 || fromN > all.length) return waitAndRetry(state, env);
+  const opened = successor(state.record, env);
+  const entries = all.slice(fromN - 1).map((entry, i) => ({ ...entry, n: i + 1 }));
+  const { inFlight: _, stoppedBy: __, ...rest } = state;
+  return {
+    state: { ...rest, record: opened, entries: [], pending: entries, phase: "forking", failures: 0 },
+    actions: [{ type: "fork", closed: { ...state.record, continuedBy: opened.laneId }, opened, entries }],
+  };
+};

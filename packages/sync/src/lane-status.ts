@@ -1,0 +1,41 @@
+import type { Entry } from "@courtloom/match-log";
+import type { RefusalCode, RejectedEntry } from "@courtloom/protocol";
+import { unsentCount } from "./lane-counts.ts";
+import type { LaneState } from "./lane-state.ts";
+
+/** `connecting` until the lane was open once; afterwards a lost link is `noSignal`. */
+export type LaneSignal = "connecting" | "open" | "noSignal" | "refused";
+
+/** An entry that the server will never take, with its reason; it stays on the phone. */
+export interface QuarantinedEntry extends RejectedEntry {
+  readonly entry: Entry;
+}
+
+/** What a screen says about a lane. */
+export interface LaneStatus {
+  readonly signal: LaneSignal;
+  readonly refusal?: RefusalCode;
+  readonly unsent: number;
+  readonly rejected: readonly QuarantinedEntry[];
+  /** True when an entry is held by the open page alone. */
+  readonly unstored: boolean;
+}
+
+const signalOf = (state: LaneState): LaneSignal => {
+  if (state.phase === "stopped") return "refused";
+  // One failure is a hiccup; from the second in a row on, nothing gets through.
+  if (state.failures > 1) return "noSignal";
+  if (state.phase === "open" && state.link === "up") return "open";
+  return state.link === "down" && state.record.opening ? "noSignal" : "connecting";
+};
+
+export const laneStatus = (state: LaneState): LaneStatus => ({
+  signal: signalOf(state),
+  ...(state.stoppedBy ? { refusal: state.stoppedBy } : {}),
+  unsent: unsentCount(state),
+  rejected: state.record.rejected.flatMap((rejected) => {
+    const entry = state.entries[rejected.n - 1];
+    return entry ? [{ ...rejected, entry }] : [];
+  }),
+  unstored: state.unstored,
+});

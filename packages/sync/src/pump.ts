@@ -1,0 +1,42 @@
+import { PROTOCOL_VERSION } from "@courtloom/protocol/names";
+import type { LaneState, LaneStep } from "./lane-state.ts";
+import { nextBatch } from "./next-batch.ts";
+
+const sendOpen = (state: LaneState): LaneStep => {
+  const { matchId, laneId, level } = state.record;
+  const request = state.requests + 1;
+  return {
+    state: { ...state, requests: request, inFlight: { request, kind: "open", upTo: 0 } },
+    actions: [{ type: "sendOpen", request, message: { v: PROTOCOL_VERSION, matchId, laneId, level } }],
+  };
+};
+
+const sendBatch = (state: LaneState, incarnation: string): LaneStep => {
+  const { matchId, laneId, acked } = state.record;
+  const entries = nextBatch(state.entries, acked, state.batchSize);
+  const request = state.requests + 1;
+  return {
+    state: {
+      ...state,
+      requests: request,
+      inFlight: { request, kind: "append", upTo: acked + entries.length },
+    },
+    actions: [
+      {
+        type: "sendAppend",
+        request,
+        message: { v: PROTOCOL_VERSION, matchId, laneId, incarnation, entries },
+      },
+    ],
+  };
+};
+
+/** Sends the next thing that is due, if anything is and nothing is in the way. */
+export const pump = (state: LaneState): LaneStep => {
+  const idle: LaneStep = { state, actions: [] };
+  if (state.link === "down" || state.inFlight || state.waiting) return idle;
+  if (state.phase === "closed") return sendOpen(state);
+  const { incarnation, acked } = state.record;
+  if (state.phase !== "open" || incarnation === undefined || acked >= state.entries.length) return idle;
+  return sendBatch(state, incarnation);
+};

@@ -1,0 +1,47 @@
+import type { ByPlayer } from "@courtloom/core";
+import type { ChartingLevel, Entry } from "@courtloom/match-log";
+import { v7 } from "uuid";
+import type { LaneRecord } from "./lane-record.ts";
+import type { Outbox } from "./outbox.ts";
+
+/** Who charts what, where. */
+export interface LaneWanted {
+  readonly matchId: string;
+  readonly courtName: string;
+  readonly chartist: string;
+  readonly names: ByPlayer<string>;
+  readonly level: ChartingLevel;
+}
+
+/** A lane with what the phone holds of it. `saved` is false when the phone could not store it. */
+export interface HeldLane {
+  readonly record: LaneRecord;
+  readonly entries: readonly Entry[];
+  readonly saved: boolean;
+}
+
+/**
+ * This person's lane on this match: the one on the phone, which survives reloads and closed
+ * browsers, or a new one. Another person's lane on the same phone is never continued.
+ */
+export const resumeLane = async (outbox: Outbox, wanted: LaneWanted, wallMs: number): Promise<HeldLane> => {
+  const lanes = await outbox.lanes();
+  const held = lanes.findLast(
+    (lane) =>
+      lane.matchId === wanted.matchId && lane.chartist === wanted.chartist && lane.continuedBy === undefined,
+  );
+  if (held) {
+    const record = { ...held, courtName: wanted.courtName, names: wanted.names };
+    return { record, entries: await outbox.entries(held.laneId), saved: true };
+  }
+  const record: LaneRecord = {
+    ...wanted,
+    laneId: v7(),
+    acked: 0,
+    epoch: 0,
+    rejected: [],
+    startedWallMs: wallMs,
+  };
+  const saved = await outbox.saveLane(record);
+  return { record, entries: [], saved: saved.ok };
+};
