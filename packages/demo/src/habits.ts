@@ -1,0 +1,53 @@
+import type { Temper } from "./roster.ts";
+
+/** Chances of one kind of player, per ball. Invented; chosen so that the demo's figures look like juniors'. */
+export interface Habits {
+  /** Going down the line from a side, on an ordinary ball and on one that sits up. */
+  readonly lineOrdinary: number;
+  readonly lineSitsUp: number;
+  /** Missing a line ball on an ordinary ball and on one that sits up. */
+  readonly lineMissOrdinary: number;
+  readonly lineMissSitsUp: number;
+  /** Missing a ball kept cross-court or to the middle. */
+  readonly keptMiss: number;
+  /** Coming in behind a short ball. */
+  readonly comesIn: number;
+}
+
+export const HABITS: Readonly<Record<Temper, Habits>> = {
+  steady: {
+    lineOrdinary: 0.14,
+    lineSitsUp: 0.4,
+    lineMissOrdinary: 0.3,
+    lineMissSitsUp: 0.2,
+    keptMiss: 0.15,
+    comesIn: 0.4,
+  },
+  impatient: {
+    lineOrdinary: 0.36,
+    lineSitsUp: 0.5,
+    lineMissOrdinary: 0.42,
+    lineMissSitsUp: 0.26,
+    keptMiss: 0.155,
+    comesIn: 0.4,
+  },
+  brave: {
+    lineOrdinary: 0.2,
+    lineSitsUp: 0.68,
+    lineMissOrdinary: 0.34,
+    lineMissSitsUp: 0.22,
+    keptMiss: 0.155,
+    comesIn: 0.8,
+  },
+};
+
+/** Serving, alike for all: first serves in, aces among them, second serves in, returns missed. */
+export const SERVICE = {
+  firstIn: 0.6,
+  aceOfFirstIn: 0.06,
+  secondIn: 0.89,
+  returnMissFirst: 0.25,
+  returnMissSecond: 0.14,
+  /** How much the serve helps the server's next ball: taken off its chance to miss. */
+  firstHelps: 0.05,
+} as const;
