@@ -141,20 +141,18 @@ const anyBody = fc.oneof(
   { weight: 8, arbitrary: fc.constantFrom<EntryBody>(pointTo("A"), pointTo("B")) },
   {
     weight: 3,
-    arbitrary: fc
-      .integer({ min: 1, max: 60 })
-      .chain((pos) =>
-        fc.constantFrom<EntryBody>(
-          { kind: "EntryVoided", target: idAt(pos) },
-          { kind: "EntryRestored", target: idAt(pos) },
-          { kind: "EndsStated", endOfA: "far", since: idAt(pos) },
-          {
-            kind: "EntryAmended",
-            target: idAt(pos),
-            to: { kind: "PenaltyGiven", penalty: "game", against: "A" },
-          },
-        ),
+    arbitrary: fc.integer({ min: 1, max: 60 }).chain((pos) =>
+      fc.constantFrom<EntryBody>(
+        { kind: "EntryVoided", target: idAt(pos) },
+        { kind: "EntryRestored", target: idAt(pos) },
+        { kind: "EndsStated", endOfA: "far", since: idAt(pos) },
+        {
+          kind: "EntryAmended",
+          target: idAt(pos),
+          to: { kind: "PenaltyGiven", penalty: "game", against: "A" },
+        },
       ),
+    ),
   },
   {
     weight: 2,
