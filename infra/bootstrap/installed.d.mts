@@ -1,0 +1,1 @@
+export function sameInstallation(lockText: string, installedText: string): boolean;
