@@ -1,0 +1,14 @@
+export type { EmbeddedError } from "./embedded-error.ts";
+export { embeddedErrorSentence } from "./embedded-error.ts";
+export type { FileLock, LockHeld } from "./file-lock.ts";
+export { acquireLock, waitForLock } from "./file-lock.ts";
+export { freePort, isPortFree } from "./free-port.ts";
+export type { LogFile } from "./log-tail.ts";
+export { logTail, openLog } from "./log-tail.ts";
+export type { Unsafe } from "./probe.ts";
+export { unsafeSettings } from "./probe.ts";
+export { isRunning } from "./process-facts.ts";
+export { DATABASE_NAME, ownerUrl, readRemembered } from "./remembered.ts";
+export type { EmbeddedOptions, EmbeddedServer } from "./start-embedded-postgres.ts";
+export { startEmbeddedPostgres } from "./start-embedded-postgres.ts";
+export { startThrowawayPostgres } from "./start-throwaway-postgres.ts";
