@@ -1,0 +1,45 @@
+import type { Addresses } from "./banner.ts";
+import type { StartEnv } from "./env.ts";
+import type { Env, RoleUrls } from "./product.ts";
+
+export interface Ports {
+  readonly web: number;
+  readonly live: number;
+}
+
+export interface Identity {
+  readonly instanceId: string;
+  readonly secret: string;
+}
+
+/** The environment that every part of the product gets. It holds the roles' database addresses only. */
+export function childEnv(
+  env: StartEnv,
+  urls: RoleUrls,
+  ports: Ports,
+  addresses: Addresses,
+  identity: Identity,
+): Env {
+  return {
+    ...env.inherited,
+    NODE_ENV: "production",
+    NEXT_TELEMETRY_DISABLED: "1",
+    DATA_DIR: env.dataDir,
+    APP_DATABASE_URL: urls.appUrl,
+    AUTH_DATABASE_URL: urls.authUrl,
+    COURTLOOM_SECRET: identity.secret,
+    INSTANCE_ID: identity.instanceId,
+    PUBLIC_URL: addresses.best,
+    PUBLIC_URLS: addresses.all.join(","),
+    WEB_PORT: String(ports.web),
+    LIVE_PORT: String(ports.live),
+    LIVE_URL: frontDoorUrl(env),
+  };
+}
+
+/** The front door as seen from this machine. */
+export function frontDoorUrl(env: StartEnv): string {
+  const everywhere = env.host === undefined || env.host === "0.0.0.0" || env.host === "::";
+  const host = everywhere ? "127.0.0.1" : env.host;
+  return `http://${host?.includes(":") ? `[${host}]` : host}:${env.port}`;
+}

@@ -1,0 +1,71 @@
+import { type ChildProcess, spawn } from "node:child_process";
+import { appendFileSync, closeSync } from "node:fs";
+import { join } from "node:path";
+import { createInterface } from "node:readline";
+import { logTail, openLog } from "@courtloom/db/embedded";
+import type { ChildContext } from "./child.ts";
+import type { ChildSpec } from "./child-spec.ts";
+
+const INSIST_AFTER_MS = 5000;
+const LINES_KEPT = 12;
+const DIE_WITH_PARENT = new URL("./die-with-parent.ts", import.meta.url).href;
+
+export interface Ended {
+  readonly code: number | null;
+  readonly text: string;
+  readonly lastLines: string;
+}
+
+export interface SpawnedChild {
+  readonly child: ChildProcess;
+  readonly ended: Promise<Ended>;
+}
+
+/** A process group of its own, so that Ctrl-C reaches only the supervisor, who ends things in order. */
+export function spawnChild(spec: ChildSpec, context: ChildContext): SpawnedChild {
+  const log = openLog(join(context.logDir, `${spec.name}.log`));
+  const child = spawn(process.execPath, ["--import", DIE_WITH_PARENT, ...spec.args], {
+    cwd: spec.cwd,
+    env: { ...context.env(), ...spec.env },
+    stdio: ["ignore", log.fd, "pipe", "ipc"],
+    detached: true,
+  });
+  closeSync(log.fd);
+  child.on("message", context.onMessage);
+  const lastLines: string[] = [];
+  if (child.stderr) {
+    createInterface({ input: child.stderr }).on("line", (line) => {
+      lastLines.push(line);
+      if (lastLines.length > LINES_KEPT) lastLines.shift();
+      appendFileSync(log.path, `${line}\n`);
+      context.tell(`${spec.name} | ${line}`);
+    });
+  }
+  const ended = new Promise<Ended>((resolve) => {
+    const finish = (code: number | null, text: string): void => {
+      resolve({ code, text, lastLines: lastLines.join("\n") || logTail(log) });
+    };
+    child.once("error", (error) => finish(1, error.message));
+    child.once("exit", (code, signal) => finish(code, signal ?? `exit code ${code}`));
+  });
+  return { child, ended };
+}
+
+/** Ends a child and what it started: asks, and after 5 s insists. */
+export async function endProcess(child: ChildProcess | undefined): Promise<void> {
+  if (child?.pid === undefined || child.exitCode !== null || child.signalCode !== null) return;
+  const gone = new Promise<void>((resolve) => child.once("exit", () => resolve()));
+  signalGroup(child.pid, "SIGTERM");
+  const insist = setTimeout(() => signalGroup(child.pid, "SIGKILL"), INSIST_AFTER_MS);
+  await gone;
+  clearTimeout(insist);
+}
+
+/** The child with whatever it started itself. */
+function signalGroup(pid: number | undefined, signal: NodeJS.Signals): void {
+  try {
+    if (pid !== undefined) process.kill(-pid, signal);
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== "ESRCH") throw error;
+  }
+}

@@ -1,0 +1,129 @@
+import { randomUUID } from "node:crypto";
+import { mkdirSync } from "node:fs";
+import { join } from "node:path";
+import { err, ok, type Result } from "@courtloom/core";
+import { acquireLock, freePort } from "@courtloom/db/embedded";
+import type { StartArguments } from "./arguments.ts";
+import { type Addresses, addressesFor, banner, lanAddress } from "./banner.ts";
+import { createChildren } from "./children.ts";
+import { openDatabase } from "./database.ts";
+import type { StartEnv } from "./env.ts";
+import { type ListenError, openFrontDoor } from "./front-door.ts";
+import type { Product } from "./product.ts";
+import type { Say } from "./say.ts";
+import { readOrMakeSecret } from "./secret.ts";
+import { listenForStop, type StopRequest } from "./stop-request.ts";
+
+export interface SuperviseOptions {
+  readonly env: StartEnv;
+  readonly args: StartArguments;
+  readonly product: Product;
+  readonly tell: Say;
+}
+
+/** Things to undo at the end, last first. */
+type Undo = (() => Promise<void> | void)[];
+
+/** Runs the product until it is asked to stop; gives the exit code of the process. */
+export async function supervise(options: SuperviseOptions): Promise<number> {
+  const { env, tell } = options;
+  const addresses = addressesFor(env, lanAddress());
+  try {
+    mkdirSync(join(env.dataDir, "logs"), { recursive: true, mode: 0o700 });
+  } catch (error) {
+    tell(
+      `The data folder ${env.dataDir} cannot be used: ${String(error)}. Choose another one with DATA_DIR.`,
+    );
+    return 1;
+  }
+  const lock = await acquireLock(join(env.dataDir, "supervisor.lock"), addresses.here);
+  if (!lock.ok) {
+    const { pid, note } = lock.error;
+    tell(`Courtloom is already running with this data folder${pid ? ` (process ${pid})` : ""}: ${note}`);
+    return 0;
+  }
+  const undo: Undo = [lock.value.release];
+  const stop = listenForStop(tell);
+  void start(options, addresses, stop, undo).then(
+    (started) => (started.ok ? undefined : stop.fail(started.error)),
+    (error) =>
+      stop.fail(`Courtloom could not start: ${error instanceof Error ? error.message : String(error)}`),
+  );
+  const exitCode = await stop.requested;
+  tell("Stopping …");
+  const complete = await undoAll(undo, tell);
+  tell("Stopped.");
+  return complete ? exitCode : 1;
+}
+
+/** Goes on after a failure: the rest still has to be ended. */
+async function undoAll(undo: Undo, tell: Say): Promise<boolean> {
+  let complete = true;
+  for (const action of undo.reverse()) {
+    try {
+      await action();
+    } catch (error) {
+      complete = false;
+      tell(`Something could not be ended: ${String(error)}`);
+    }
+  }
+  return complete;
+}
+
+async function start(
+  options: SuperviseOptions,
+  addresses: Addresses,
+  stop: StopRequest,
+  undo: Undo,
+): Promise<Result<void, string>> {
+  const { env, args, product, tell } = options;
+  const ports = { web: await freePort(), live: await freePort() };
+  const children = createChildren({ env, product, tell, addresses, ports, instanceId: randomUUID() });
+  const door = await openFrontDoor(env.port, env.host, children.routeTo);
+  if (!door.ok) return err(listenSentence(door.error, env));
+  undo.push(door.value.close);
+
+  const secret = env.secret === undefined ? readOrMakeSecret(env.dataDir) : ok(env.secret);
+  if (!secret.ok) return secret;
+  const opening = openDatabase(env, tell, { onLost: stop.fail, onMoved: (url) => void move(url) });
+  undo.push(async () => {
+    const opened = await opening;
+    if (opened.ok) await opened.value.stop();
+  });
+  const database = await opening;
+  if (!database.ok || stop.isRequested()) return database.ok ? ok(undefined) : database;
+
+  const move = async (ownerUrl: string): Promise<void> => {
+    const moved = await product.migrate(ownerUrl, secret.value, tell);
+    if (moved.ok) children.useDatabase(moved.value, secret.value);
+    else stop.fail(moved.error);
+  };
+  const urls = await product.migrate(database.value.ownerUrl, secret.value, tell);
+  if (!urls.ok || stop.isRequested()) return urls.ok ? ok(undefined) : urls;
+  children.useDatabase(urls.value, secret.value);
+  const built = await product.build(env.inherited, tell);
+  if (!built.ok || stop.isRequested()) return built;
+  if (args.demo) {
+    const loaded = await product.loadDemo(children.env(), tell);
+    if (!loaded.ok || stop.isRequested()) return loaded;
+  }
+  undo.push(children.stop);
+  await children.start();
+  if (stop.isRequested()) return ok(undefined);
+  tell(await banner(addresses, env.dataDir, process.stdout.isTTY === true));
+  if (args.demo || (await product.isDemoLoaded(children.env(), tell))) children.startDriver();
+  return ok(undefined);
+}
+
+function listenSentence(error: ListenError, env: StartEnv): string {
+  if (error.code === "EADDRINUSE") {
+    return `Port ${env.port} is in use by another program. Stop that one, or start with another port: PORT=${env.port + 1} npm start`;
+  }
+  if (error.code === "EACCES") {
+    return `This user may not open port ${env.port}. Take one above 1023: PORT=3000 npm start`;
+  }
+  if (error.code === "EADDRNOTAVAIL" || error.code === "ENOTFOUND") {
+    return `HOST is "${env.host}", which is no address of this machine. Leave it out to listen on all.`;
+  }
+  return `Port ${env.port} could not be opened: ${error.message}`;
+}
