@@ -1,7 +1,7 @@
 import type { Side } from "@courtloom/core";
 import type { MatchFormat } from "./format.ts";
 import { winsGame } from "./game.ts";
-import { LOVE, type Pair, plusOne, type SideIndex, sum } from "./pair.ts";
+import { aheadIn, LOVE, type Pair, plusOne, type SideIndex, sum } from "./pair.ts";
 import type { FinishedSet } from "./score-state.ts";
 import { isSetWon, rulesOfSet, setsToWin } from "./set-rules.ts";
 import { isTiebreak, openerOfGame, type Pairs, type Standing } from "./standing.ts";
@@ -45,7 +45,8 @@ export function winGame(book: Rulebook, standing: Standing, winner: SideIndex): 
     const loserPoints = Math.min(points[0], points[1]);
     return winSet(book, counted, winner, [games[0], games[1], loserPoints], sum(games));
   }
-  if (isSetWon(rules, games)) return winSet(book, counted, winner, games, sum(games));
+  // In a set of a fixed number of games the winner of the last one need not be ahead.
+  if (isSetWon(rules, games)) return winSet(book, counted, aheadIn(games) ?? winner, games, sum(games));
   return changeAfterGame(book, { ...counted, games, points: LOVE });
 }
 
