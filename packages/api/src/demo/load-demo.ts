@@ -1,0 +1,98 @@
+import {
+  createRandom,
+  DEMO_ACADEMY,
+  DEMO_CHARTISTS,
+  DEMO_PLAYERS,
+  DEMO_STAFF,
+  DEMO_VISITORS,
+  playSeasons,
+  type Random,
+} from "@courtloom/demo";
+import { ensureDemoDay } from "./demo-day.ts";
+import { type Past, toImport } from "./demo-history.ts";
+import type { CreateDemoAccount, DemoStore } from "./demo-store.ts";
+
+export interface LoadDemo {
+  readonly store: DemoStore;
+  readonly createAccount: CreateDemoAccount;
+  /** The day that is in progress, as `2026-05-30` in the demo's time zone. */
+  readonly date: string;
+  /** Same seed, same academy. */
+  readonly seed?: number;
+  /** Between 0 and 1, with what is being done; called at least once a second. */
+  readonly onProgress: (done: number, what: string) => void;
+}
+
+const SEED = 20261125;
+/** Matches per call of the store: a transaction of about a second, so that progress is seen. */
+const BATCH = 20;
+
+const addPlayers = async (
+  store: DemoStore,
+  academyId: string,
+  random: Random,
+): Promise<Map<string, string>> => {
+  const ids = new Map<string, string>();
+  const there = new Set((await store.listPlayers({ academyId })).map((player) => player.playerId));
+  const own = DEMO_PLAYERS.map((p) => ({ ...p, own: true, birthYear: p.birthYear, squad: p.squad }));
+  const visitors = DEMO_VISITORS.map((v) => ({
+    ...v,
+    hand: "unknown" as const,
+    own: false,
+    birthYear: null,
+    squad: null,
+  }));
+  for (const { id, displayName, hand, birthYear, squad, own: isOwn, level } of [...own, ...visitors]) {
+    const playerId = random.uuid();
+    ids.set(id, playerId);
+    if (there.has(playerId)) continue;
+    await store.addPlayer({ academyId, playerId, displayName, hand, birthYear, squad, own: isOwn, level });
+  }
+  return ids;
+};
+
+const makeAcademy = async ({ store, createAccount }: LoadDemo, random: Random): Promise<string> => {
+  const [director] = DEMO_STAFF;
+  // An address of its own each time: a set-up that was cut short leaves an account that nothing refers to.
+  const email = `director-${random.uuid().slice(0, 8)}@curlew-reach.example`;
+  const account = await createAccount({ email, name: director.name });
+  if (!account.ok) throw new Error(`The demo director's account could not be made: ${account.error}.`);
+  const made = await store.setupAcademy({
+    ...DEMO_ACADEMY,
+    isDemo: true,
+    director: { displayName: director.name, userId: account.value.userId },
+  });
+  if (!made.ok) throw new Error("The demo academy is being set up by somebody else. Try again in a moment.");
+  return made.value.academyId;
+};
+
+const importSeasons = async (load: LoadDemo, academyId: string, random: Random): Promise<void> => {
+  const { store, date, onProgress } = load;
+  const ids = await addPlayers(store, academyId, random.fork(academyId));
+  const matches = playSeasons(random, Date.parse(`${date}T00:00:00Z`), DEMO_CHARTISTS);
+  const past: Past = { byPlayerId: new Map(), academy: [] };
+  for (let i = 0; i < matches.length; i += BATCH) {
+    onProgress(i / matches.length, `Two seasons: ${i} of ${matches.length} matches`);
+    const batch = matches.slice(i, i + BATCH).map((match) => toImport(match, ids, past));
+    const first = batch[0]?.opened.matchId;
+    // A batch is all or none, so its first match tells whether an earlier run that was cut short wrote it.
+    if (first && (await store.matchCard({ academyId, matchId: first }))) continue;
+    await store.importMatches({ academyId, matches: batch });
+  }
+};
+
+/**
+ * Sets up the demonstration academy (staff, players, two seasons, the day in progress) unless it is there,
+ * and makes sure of the day of `date`. Throws when the database refuses; calling it again goes on where it
+ * stopped: the first day is made last, so an academy without one is not complete.
+ */
+export const loadDemo = async (load: LoadDemo): Promise<{ academyId: string; dayId: string }> => {
+  const { store, date, onProgress } = load;
+  const random = createRandom(load.seed ?? SEED);
+  onProgress(0, "Making the academy");
+  const academyId = (await store.demoAcademyId()) ?? (await makeAcademy(load, createRandom(Date.now() | 0)));
+  const days = await store.listDays({ academyId });
+  if (days.length === 0) await importSeasons(load, academyId, random);
+  onProgress(1, "The day in progress");
+  return { academyId, dayId: await ensureDemoDay(store, { academyId, date }) };
+};
