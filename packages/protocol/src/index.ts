@@ -11,6 +11,7 @@ export {
   MAX_READ_ENTRIES,
   SOCKET_PATH,
 } from "./limits.ts";
+export { redactEntries, redactOpening } from "./redact.ts";
 export type { Refusal, RefusalCode } from "./refusal.ts";
 export { REFUSALS } from "./refusal.ts";
 export type { Heard, Tile, TileFigures, TileRate, TileScore, TileState } from "./tile.ts";
