@@ -29,22 +29,32 @@ export interface CodeRow {
   readonly revokedMs: number | null;
 }
 
-/** A phone or a wall that came in with a code. It ends when it, or its code, is revoked or expires. */
-export interface CourtsideRow {
+/** What has to be known of a code when somebody types it. */
+export type FoundCode = Pick<
+  CodeRow,
+  "academyId" | "codeId" | "kind" | "dayId" | "courtId" | "expiresMs" | "revokedMs"
+>;
+
+/** A phone or a wall that came in with a code. `name` is what the chartist calls themselves; empty for a wall. */
+export interface NewCourtside {
   readonly sessionId: string;
   readonly academyId: string;
   readonly codeId: string;
   readonly tokenHash: string;
-  /** What the chartist calls themselves; empty for a wall. */
   readonly name: string;
   readonly openedMs: number;
-  readonly revokedMs: number | null;
+  readonly expiresMs: number;
 }
 
-/** A courtside session together with the code it came from. */
-export interface CourtsideFound {
-  readonly session: CourtsideRow;
-  readonly code: CodeRow;
+/** Such a session together with its code: the earlier expiry, and either's revocation, hold. */
+export interface FoundCourtside extends FoundCode {
+  readonly sessionId: string;
+  readonly name: string;
+}
+
+/** One of a day's sessions, as the desk lists them. */
+export interface ListedCourtside extends FoundCourtside {
+  readonly openedMs: number;
 }
 
 /** How often a key was used in its present window, this time included. */
@@ -59,11 +69,11 @@ export interface TryCount {
  * so take no academy; everything else is held to the academy it names. Every time is passed in.
  */
 export interface AuthStore {
-  /** The membership a user acts with: the earliest active one with an account role; undefined when none. */
+  /** The membership a user acts with: in an academy of their own rather than a demonstration; undefined when none. */
   readonly membershipOf: (userId: string) => Promise<Membership | undefined>;
   /** User id of the demonstration academy's first director; undefined when there is no such academy. */
   readonly demoDirector: () => Promise<string | undefined>;
-  /** Whether an academy that is not a demonstration has a director already. */
+  /** Whether an academy that is not a demonstration was set up, and so has a director. */
   readonly hasDirector: () => Promise<boolean>;
 
   /** False when a code with this hash is kept already (the caller draws another). */
@@ -80,16 +90,16 @@ export interface AuthStore {
     readonly codeId: string;
     readonly atMs: number;
   }) => Promise<boolean>;
-  readonly findCode: (codeHash: string) => Promise<CodeRow | undefined>;
+  readonly findCode: (codeHash: string) => Promise<FoundCode | undefined>;
 
-  readonly openCourtside: (session: CourtsideRow) => Promise<void>;
-  readonly findCourtside: (tokenHash: string) => Promise<CourtsideFound | undefined>;
+  readonly openCourtside: (session: NewCourtside) => Promise<void>;
+  readonly findCourtside: (tokenHash: string) => Promise<FoundCourtside | undefined>;
   /** Sessions of a day that may still be used at `nowMs`, oldest first. */
   readonly activeCourtside: (query: {
     readonly academyId: string;
     readonly dayId: string;
     readonly nowMs: number;
-  }) => Promise<readonly CourtsideFound[]>;
+  }) => Promise<readonly ListedCourtside[]>;
   /** False when that academy has no such session. Revoking twice keeps the first time. */
   readonly revokeCourtside: (query: {
     readonly academyId: string;

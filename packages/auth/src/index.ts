@@ -20,11 +20,14 @@ export type {
   AuthStore,
   CodeKind,
   CodeRow,
-  CourtsideFound,
-  CourtsideRow,
+  FoundCode,
+  FoundCourtside,
+  ListedCourtside,
   MemberRole,
   Membership,
+  NewCourtside,
   TryCount,
 } from "./auth-store.ts";
 export { CODE_KINDS } from "./auth-store.ts";
+export { createAuth } from "./create-auth.ts";
 export type { CookieOptions, SetCookie } from "./set-cookie.ts";
