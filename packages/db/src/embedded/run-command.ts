@@ -16,7 +16,12 @@ export interface CommandEnd {
 const OUTPUT_KEPT = 4000;
 
 /** Settings of the caller's own database tools must not reach ours, nor its language: we read messages. */
-export const POSTGRES_ENV = { PATH: process.env.PATH ?? "", LANG: "C", LC_ALL: "C", TZ: "UTC" };
+export const POSTGRES_ENV = {
+  PATH: "/usr/local/bin:/usr/bin:/bin:/usr/sbin:/sbin",
+  LANG: "C",
+  LC_ALL: "C",
+  TZ: "UTC",
+};
 
 /** Runs a command to its end; never throws, also when the file is missing or may not be run. */
 export function runCommand(
