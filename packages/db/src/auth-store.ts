@@ -1,0 +1,14 @@
+import { createAuthCodes } from "./auth-store-codes.ts";
+import { createAuthMembers } from "./auth-store-members.ts";
+import { createAuthTries } from "./auth-store-tries.ts";
+import type { Db } from "./open-db.ts";
+
+/**
+ * Members, codes, courtside sessions and tries for whoever signs people in. What comes before the academy is
+ * known goes through the look-up functions; the rest is held to its academy. Rules AU9 to AU16.
+ */
+export const createAuthStore = (db: Db) => ({
+  ...createAuthMembers(db),
+  ...createAuthCodes(db),
+  ...createAuthTries(db),
+});
