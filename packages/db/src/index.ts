@@ -1,4 +1,11 @@
 export type * from "./day-store.ts";
 export type * from "./entry-store.ts";
+export type { Tx } from "./in-academy.ts";
+export { inAcademy } from "./in-academy.ts";
+export { isUnavailable } from "./is-unavailable.ts";
+export type { MemoryEntryStore, MemoryStoreOptions } from "./memory-entry-store.ts";
+export { createMemoryEntryStore } from "./memory-entry-store.ts";
 export type { Db } from "./open-db.ts";
 export { openDb } from "./open-db.ts";
+export type { PostgresStoreOptions } from "./postgres-entry-store.ts";
+export { createPostgresEntryStore } from "./postgres-entry-store.ts";
