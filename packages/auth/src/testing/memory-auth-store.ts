@@ -1,0 +1,156 @@
+import type {
+  AuthStore,
+  CodeRow,
+  FoundCode,
+  FoundCourtside,
+  ListedCourtside,
+  Membership,
+  NewCourtside,
+} from "../auth-store.ts";
+
+/** What a memory store is asked to hold from elsewhere: academies and who belongs to them. */
+export interface MemoryMember extends Membership {
+  readonly userId: string;
+  readonly isDemo: boolean;
+}
+
+export interface MemoryAuthStore extends AuthStore {
+  readonly addMember: (member: MemoryMember) => void;
+}
+
+interface Session extends NewCourtside {
+  readonly revokedMs: number | null;
+}
+
+interface Window {
+  readonly count: number;
+  readonly resetMs: number;
+}
+
+const isUsable = (found: FoundCode, nowMs: number): boolean =>
+  found.revokedMs === null && found.expiresMs > nowMs;
+
+const bare = ({ academyId, codeId, kind, dayId, courtId, expiresMs, revokedMs }: CodeRow): FoundCode => ({
+  academyId,
+  codeId,
+  kind,
+  dayId,
+  courtId,
+  expiresMs,
+  revokedMs,
+});
+
+const makeTries = (): Pick<AuthStore, "takeTry" | "returnTry" | "clearTries"> => {
+  const windows = new Map<string, Window>();
+  return {
+    takeTry: async (key, windowMs, nowMs) => {
+      const before = windows.get(key);
+      const isOpen = before !== undefined && before.resetMs > nowMs;
+      const now = isOpen
+        ? { count: before.count + 1, resetMs: before.resetMs }
+        : { count: 1, resetMs: nowMs + windowMs };
+      windows.set(key, now);
+      return now;
+    },
+    returnTry: async (key) => {
+      const before = windows.get(key);
+      if (before) windows.set(key, { ...before, count: Math.max(0, before.count - 1) });
+    },
+    clearTries: async (key) => {
+      windows.delete(key);
+    },
+  };
+};
+
+const makeMembers = () => {
+  const members: MemoryMember[] = [];
+  const bySeniority = (a: MemoryMember, b: MemoryMember): number =>
+    Number(a.isDemo) - Number(b.isDemo) || a.academyId.localeCompare(b.academyId);
+  const store: Pick<MemoryAuthStore, "addMember" | "membershipOf" | "demoDirector" | "hasDirector"> = {
+    addMember: (member) => {
+      members.push(member);
+    },
+    membershipOf: async (userId) => {
+      const found = members.filter((member) => member.userId === userId).sort(bySeniority)[0];
+      if (!found) return undefined;
+      const { academyId, memberId, name, role } = found;
+      return { academyId, memberId, name, role };
+    },
+    demoDirector: async () => members.find((member) => member.isDemo && member.role === "director")?.userId,
+    hasDirector: async () => members.some((member) => !member.isDemo),
+  };
+  return store;
+};
+
+const makeCodes = (
+  codes: CodeRow[],
+): Pick<AuthStore, "addCode" | "activeCodes" | "revokeCode" | "findCode"> => ({
+  addCode: async (code) => {
+    if (codes.some((other) => other.codeHash === code.codeHash)) return false;
+    codes.push(code);
+    return true;
+  },
+  activeCodes: async ({ academyId, dayId, nowMs }) =>
+    codes.filter((code) => code.academyId === academyId && code.dayId === dayId && isUsable(code, nowMs)),
+  revokeCode: async ({ academyId, codeId, atMs }) => {
+    const at = codes.findIndex((code) => code.academyId === academyId && code.codeId === codeId);
+    const code = codes[at];
+    if (!code) return false;
+    codes[at] = { ...code, revokedMs: code.revokedMs ?? atMs };
+    return true;
+  },
+  findCode: async (codeHash) => {
+    const found = codes.find((code) => code.codeHash === codeHash);
+    return found && bare(found);
+  },
+});
+
+const makeSessions = (
+  codes: readonly CodeRow[],
+): Pick<AuthStore, "openCourtside" | "findCourtside" | "activeCourtside" | "revokeCourtside"> => {
+  const sessions: Session[] = [];
+  const join = (session: Session): ListedCourtside => {
+    const code = codes.find(
+      ({ academyId, codeId }) => academyId === session.academyId && codeId === session.codeId,
+    );
+    if (!code) throw new Error("a session needs its code");
+    return {
+      ...bare(code),
+      sessionId: session.sessionId,
+      name: session.name,
+      openedMs: session.openedMs,
+      expiresMs: Math.min(session.expiresMs, code.expiresMs),
+      revokedMs: session.revokedMs ?? code.revokedMs,
+    };
+  };
+  return {
+    openCourtside: async (session) => {
+      sessions.push({ ...session, revokedMs: null });
+    },
+    findCourtside: async (tokenHash): Promise<FoundCourtside | undefined> => {
+      const session = sessions.find((other) => other.tokenHash === tokenHash);
+      if (!session) return undefined;
+      const { openedMs: _, ...found } = join(session);
+      return found;
+    },
+    activeCourtside: async ({ academyId, dayId, nowMs }) =>
+      sessions
+        .map(join)
+        .filter((found) => found.academyId === academyId && found.dayId === dayId && isUsable(found, nowMs)),
+    revokeCourtside: async ({ academyId, sessionId, atMs }) => {
+      const at = sessions.findIndex(
+        (session) => session.academyId === academyId && session.sessionId === sessionId,
+      );
+      const session = sessions[at];
+      if (!session) return false;
+      sessions[at] = { ...session, revokedMs: session.revokedMs ?? atMs };
+      return true;
+    },
+  };
+};
+
+/** The store in memory, for tests of what stands on it. Behaves like the one on disk: one suite checks both. */
+export const createMemoryAuthStore = (): MemoryAuthStore => {
+  const codes: CodeRow[] = [];
+  return { ...makeMembers(), ...makeCodes(codes), ...makeSessions(codes), ...makeTries() };
+};
