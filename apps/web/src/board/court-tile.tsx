@@ -1,0 +1,73 @@
+import type { BoardCourt } from "@courtloom/sync";
+import Link from "next/link";
+import { ScoreTable } from "./score-table.tsx";
+import styles from "./tile.module.css";
+import { TileBody } from "./tile-body.tsx";
+import { TileFlag } from "./tile-flag.tsx";
+import { TileFreshness } from "./tile-freshness.tsx";
+import { TileMeta } from "./tile-meta.tsx";
+import { useBoardCourt, useFreshnessKind, useIsStale } from "./use-board.ts";
+
+/** A court's number, and its name where that says more; leads to the court's page where there is one to see. */
+function TileHeading({ court }: { readonly court: BoardCourt }) {
+  const { courtNo, courtName, matchId, staff } = court.tile;
+  const saysMore = courtName !== `Court ${courtNo}` && courtName !== String(courtNo);
+  const number = (
+    <>
+      <span className="vh">Court </span>
+      {courtNo}
+    </>
+  );
+  return (
+    <>
+      <h2 className={styles.heading} id={`court-${courtNo}`}>
+        {staff && matchId !== null ? (
+          <Link className={styles.cover} href={`/court/${matchId}`} prefetch={false}>
+            {number}
+          </Link>
+        ) : (
+          number
+        )}
+      </h2>
+      {saysMore ? <p className={styles.courtName}>{courtName}</p> : null}
+    </>
+  );
+}
+
+/** One court of a day in its fixed place. Drawn again when its own court changes, and not for any other. */
+export function CourtTile({ courtId, dense }: { readonly courtId: string; readonly dense: boolean }) {
+  const court = useBoardCourt(courtId);
+  const freshness = useFreshnessKind(courtId);
+  const stale = useIsStale();
+  if (!court) return null;
+  const { tile } = court;
+  const underWay = tile.state === "playing" || tile.state === "suspended";
+  const blind = freshness === "blind" || (stale && underWay);
+  return (
+    <article
+      className={styles.tile}
+      aria-labelledby={`court-${tile.courtNo}`}
+      data-testid={`tile-${tile.courtNo}`}
+      data-state={tile.state}
+      data-freshness={freshness}
+      data-blind={blind || stale || undefined}
+      data-dense={dense || undefined}
+      data-plain={(tile.staff === undefined && tile.names !== null) || undefined}
+    >
+      <div className={styles.inside}>
+        <div className={styles.top}>
+          <TileHeading court={court} />
+          <TileFlag tile={tile} />
+          <TileFreshness courtId={courtId} />
+        </div>
+        {tile.names ? <ScoreTable names={tile.names} own={tile.own} score={tile.score} /> : null}
+        {tile.state === "empty" ? (
+          <p className={styles.empty}>No match{tile.next ? `, ${tile.next}` : ""}</p>
+        ) : null}
+        {tile.state === "over" && tile.next ? <p className={styles.next}>Next: {tile.next}</p> : null}
+        <TileBody court={court} blind={blind} />
+        <TileMeta court={court} blind={blind} />
+      </div>
+    </article>
+  );
+}

@@ -1,0 +1,62 @@
+import type { ByPlayer } from "@courtloom/core";
+import type { ChartingLevel } from "@courtloom/match-log";
+import type { Heard, TileScore, TileState } from "@courtloom/protocol";
+import type { MarkName } from "../loom/mark.tsx";
+import { type Freshness, silenceWords } from "./freshness.ts";
+import { endWords } from "./score-lines.ts";
+
+/** A state in shape and words, beside the court's number. */
+export interface Flag {
+  readonly mark: MarkName;
+  readonly word: string;
+  readonly detail: string | null;
+}
+
+export interface FlaggedCourt {
+  readonly state: TileState;
+  readonly next: string | null;
+  readonly names: ByPlayer<string> | null;
+  readonly score: TileScore | null;
+}
+
+/** The flag of a court; null for one that is in play and heard. SPEC rule BD4. */
+export const flagOf = (court: FlaggedCourt, freshness: Freshness): Flag | null => {
+  if (freshness.kind === "blind") {
+    const silent =
+      freshness.seconds === null ? "phone not heard" : `phone silent ${silenceWords(freshness.seconds)}`;
+    return { mark: "blind", word: "Blind", detail: silent };
+  }
+  switch (court.state) {
+    case "waiting":
+      return { mark: "waiting", word: "Waiting", detail: court.next };
+    case "suspended":
+      return { mark: "suspended", word: "Suspended", detail: null };
+    case "over": {
+      const end = court.names && court.score ? endWords(court.names, court.score) : null;
+      return { mark: "over", word: "Over", detail: end };
+    }
+    case "empty":
+    case "playing":
+      return null;
+  }
+};
+
+export const LEVEL_WORDS = {
+  score: "score only",
+  key: "key balls",
+  every: "every ball",
+} satisfies Record<ChartingLevel, string>;
+
+/** "Ioan P., key balls"; "Nobody charts yet" without a chartist. */
+export const chartistWords = (chartist: string | null, level: ChartingLevel): string =>
+  chartist === null ? "Nobody charts yet" : `${chartist}, ${LEVEL_WORDS[level]}`;
+
+/** "3 unsent when last heard"; null when there were none or nothing is known. */
+export const unsentWords = (heard: Heard | null): string | null =>
+  heard?.unsent ? `${heard.unsent} unsent when last heard` : null;
+
+/** What stands in for figures on a blind court. `heardAt`: wall time in the academy's zone, null when never. */
+export const blindSentence = (heardAt: string | null, chartist: string | null): string => {
+  const score = heardAt === null ? "Score as last known." : `Score as heard at ${heardAt}.`;
+  return chartist === null ? score : `${score} Ask ${chartist} on court.`;
+};
