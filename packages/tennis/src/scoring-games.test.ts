@@ -93,6 +93,15 @@ describe("sets", () => {
     expect(state(rules, nineAll, points("B"))).toMatchObject({ sets: [[12, 13, 9]], winner: "B" });
   });
 
+  it("[F8] needs two clear points in the final set's own tie-break unless it says one", () => {
+    const finalSet = { kind: "tiebreak", tiebreakAt: 6, tiebreakTo: 7 } as const;
+    const sixAll = [...level(6), ...points("AB".repeat(6))];
+    const rules = format({ sets: 1, finalSet, tiebreakWinBy: 1 });
+    expect(state(rules, sixAll).call).toBe("6-6");
+    expect(state(rules, sixAll, points("A")).over).toBe(false);
+    expect(state(rules, sixAll, points("AA")).sets).toEqual([[7, 6, 6]]);
+  });
+
   it("[F11] wins a set to six without a lead, and one of a fixed number of games by the most games", () => {
     const short = format({ sets: 1, gameLead: 1, tiebreakAt: null });
     expect(state(short, level(5), games("B"))).toMatchObject({ sets: [[5, 6]], over: true });

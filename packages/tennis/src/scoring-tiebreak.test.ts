@@ -93,6 +93,26 @@ describe("tie-breaks", () => {
     expect(next(before, point("A")).state).toMatchObject({ changesOfEnds: 10, endsDue: true, pause: "set" });
   });
 
+  it.each([
+    [7, 2, `${"A".repeat(6) + "B".repeat(6)}A`, null],
+    [7, 2, `${"A".repeat(6) + "B".repeat(6)}AA`, [7, 6, 6]],
+    [7, 2, "B".repeat(7), [6, 7, 0]],
+    [10, 2, `${"A".repeat(9) + "B".repeat(3)}A`, [7, 6, 3]],
+    [7, 1, "A".repeat(6) + "B".repeat(7), [6, 7, 6]],
+  ] as const)("[F5] [SC7] to %i by %i, after %s the set is %j", (tiebreakTo, tiebreakWinBy, letters, set) => {
+    const { sets } = play(format({ tiebreakTo, tiebreakWinBy }), level(6), points(letters)).state;
+    expect(sets).toEqual(set === null ? [] : [set]);
+  });
+
+  it("[SC21] pauses: none at the start, no rest after game one and within tie-breaks, a rest at odd games", () => {
+    const pauses = [0, 1, 2, 3, 4, 5].map(
+      (n) => play(format(), games("AB".repeat(3).slice(0, n))).state.pause,
+    );
+    expect(pauses).toEqual([null, "noRest", "point", "rest", "point", "rest"]);
+    expect(play(format(), level(6), points("ABABAB")).state.pause).toBe("noRest");
+    expect(play(format(), games("AAAAAA")).state.pause).toBe("set");
+  });
+
   it("[SC11] decides a tie-break of one clear point at one short", () => {
     const rules = format(SHORT_TO_FIVE);
     expect(play(rules, level(4), points("AAABBB")).state.call).toBe("3-3");

@@ -42,7 +42,7 @@ describe("[G3] the striker's own metres", () => {
     },
   );
 
-  it("is the same stroke from every seat, and comes back whole", () => {
+  it("[G1] is the same stroke from every seat, and comes back whole", () => {
     fc.assert(
       fc.property(centimetres, centimetres, anyView, anyView, (from, to, view, other) => {
         const read = (a: SeenPoint, b: SeenPoint, seen: View) => ({
