@@ -16,6 +16,8 @@ export interface MemoryMember extends Membership {
 
 export interface MemoryAuthStore extends AuthStore {
   readonly addMember: (member: MemoryMember) => void;
+  /** All that it holds of codes and sessions. */
+  readonly everything: () => unknown;
 }
 
 interface Session extends NewCourtside {
@@ -107,8 +109,8 @@ const makeCodes = (
 
 const makeSessions = (
   codes: readonly CodeRow[],
+  sessions: Session[],
 ): Pick<AuthStore, "openCourtside" | "findCourtside" | "activeCourtside" | "revokeCourtside"> => {
-  const sessions: Session[] = [];
   const join = (session: Session): ListedCourtside => {
     const code = codes.find(
       ({ academyId, codeId }) => academyId === session.academyId && codeId === session.codeId,
@@ -152,5 +154,12 @@ const makeSessions = (
 /** The store in memory, for tests of what stands on it. Behaves like the one on disk: one suite checks both. */
 export const createMemoryAuthStore = (): MemoryAuthStore => {
   const codes: CodeRow[] = [];
-  return { ...makeMembers(), ...makeCodes(codes), ...makeSessions(codes), ...makeTries() };
+  const sessions: Session[] = [];
+  return {
+    ...makeMembers(),
+    ...makeCodes(codes),
+    ...makeSessions(codes, sessions),
+    ...makeTries(),
+    everything: () => ({ codes, sessions }),
+  };
 };
