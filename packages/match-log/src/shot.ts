@@ -1,17 +1,8 @@
 import type { Side } from "@courtloom/core";
-import type { SeenPoint } from "@courtloom/tennis";
+import type { SeenPoint, StrokeKind } from "@courtloom/tennis";
 
-export const SHOT_KINDS = [
-  "groundstroke",
-  "return",
-  "approach",
-  "passing",
-  "volley",
-  "overhead",
-  "lob",
-  "drop",
-] as const;
-export type ShotKind = (typeof SHOT_KINDS)[number];
+export type { StrokeKind as ShotKind } from "@courtloom/tennis";
+export { STROKE_KINDS as SHOT_KINDS } from "@courtloom/tennis";
 
 export const SHOT_RESULTS = ["winner", "forced", "weak", "in", "missed"] as const;
 /** `forced`: it forced the opponent's miss. Unanswered is unknown. */
@@ -42,7 +33,7 @@ export interface Shot {
   readonly striker: Side;
   readonly from: SeenPoint;
   readonly to?: SeenPoint;
-  readonly kind?: ShotKind;
+  readonly kind?: StrokeKind;
   readonly result?: ShotResult;
   readonly miss?: Miss;
   readonly missForced?: boolean;

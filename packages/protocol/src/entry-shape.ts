@@ -57,6 +57,8 @@ const pair = z.tuple([count, count]);
 const timePolicy = z.strictObject({
   unfinishedGame: z.enum(["ignored", "leaderGetsIt", "needsLeadOfTwo", "decidingPoint"]),
   drawAllowed: z.boolean().optional(),
+  gamesCounted: z.enum(["set", "match"]).optional(),
+  pointsDecide: z.boolean().optional(),
 });
 
 const fact = z.discriminatedUnion("kind", [
