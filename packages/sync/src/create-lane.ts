@@ -56,15 +56,20 @@ const runLane = ({ record, entries, outbox, channel, clock }: LaneOptions, chang
   const carryOut = (action: LaneAction): void => {
     switch (action.type) {
       case "store":
-        return storage.store(action.laneId, action.entry);
+        storage.store(action.laneId, action.entry);
+        break;
       case "fork":
-        return storage.fork(action);
+        storage.fork(action);
+        break;
       case "saveLane":
-        return storage.saveLane(action.record);
+        storage.saveLane(action.record);
+        break;
       case "retryIn":
-        return timers.retryIn(action.ms);
+        timers.retryIn(action.ms);
+        break;
       case "beatIn":
-        return timers.beatIn(action.ms);
+        timers.beatIn(action.ms);
+        break;
       default:
         void sendLaneMessage(channel, action, dispatch);
     }

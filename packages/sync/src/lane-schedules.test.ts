@@ -175,7 +175,7 @@ describe("a lane under faults", () => {
         // The signal comes back and stays; one more entry makes a silent difference show.
         phone.dispatch({ type: "linkDown" });
         phone.dispatch({ type: "linkUp" });
-        act["chart"]?.();
+        act.chart?.();
         for (let i = 0; phone.work(true); i += 1) expect(i).toBeLessThan(10_000);
         const onServer = server.all().map((entry) => entry.id);
         const mine = onServer.filter((id) => id.startsWith("e"));

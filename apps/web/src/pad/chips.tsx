@@ -1,0 +1,68 @@
+import type { ByPlayer } from "@courtloom/core";
+import { useEffect, useRef } from "react";
+import type { DraftEvent, Opened } from "./draft-reducer.ts";
+import { MiniCourt } from "./mini-court.tsx";
+import styles from "./pad.module.css";
+import type { PointDraft, PointFrame } from "./point-draft.ts";
+import { strokeOf } from "./read-draft.ts";
+import { sayShort } from "./say-stroke.ts";
+
+interface ChipsProps {
+  readonly names: ByPlayer<string>;
+  readonly draft: PointDraft;
+  readonly frame: PointFrame;
+  readonly opened: Opened | undefined;
+  readonly send: (event: DraftEvent) => void;
+}
+
+const serveWords = ({ serve, faults }: PointDraft): string => {
+  if (serve === "firstIn") return "first in";
+  if (serve === "secondIn") return "second in";
+  return faults === 1 ? "fault" : "serve?";
+};
+
+/** The balls of the point in order; a touch opens one for mending. */
+export const Chips = ({ names, draft, frame, opened, send }: ChipsProps) => {
+  const row = useRef<HTMLOListElement>(null);
+  const count = draft.shots.length;
+  useEffect(() => {
+    if (count > 0) row.current?.scrollTo({ left: row.current.scrollWidth });
+  }, [count]);
+  const press = (what: Opened) => () => send(opened === what ? { type: "closed" } : { type: "opened", what });
+  const balls = draft.shots.map((shot, place) => ({ id: `ball ${place}`, shot, place }));
+  return (
+    <ol className={styles.chips} ref={row} aria-label="Balls of this point">
+      <li>
+        <button
+          type="button"
+          aria-pressed={opened === "serve"}
+          onClick={press("serve")}
+          data-testid="chip-serve"
+        >
+          <span>
+            <b>{names[frame.server]}</b> {serveWords(draft)}
+          </span>
+        </button>
+      </li>
+      {balls.map(({ id, shot, place }) => {
+        const stroke = strokeOf(shot, frame);
+        return (
+          <li key={id}>
+            <button
+              type="button"
+              aria-pressed={opened === place}
+              aria-label={`Ball ${place + 1}: ${names[shot.striker]}, ${sayShort(stroke)}. Mend`}
+              onClick={press(place)}
+              data-testid={`chip-${place}`}
+            >
+              <MiniCourt seat={frame.seat} shot={shot} direction={stroke?.direction} />
+              <span>
+                <b>{names[shot.striker]}</b> {sayShort(stroke)}
+              </span>
+            </button>
+          </li>
+        );
+      })}
+    </ol>
+  );
+};

@@ -1,0 +1,45 @@
+import type { Stroke } from "@courtloom/tennis";
+import { type CourtMap, toScreen } from "./court-map.ts";
+import styles from "./pad.module.css";
+import type { Drag } from "./use-drag.ts";
+
+interface DrawnShotProps {
+  readonly map: CourtMap;
+  readonly drag: Drag;
+  /** Undefined for a touch. */
+  readonly stroke: Stroke | undefined;
+  readonly weight: "old" | "last" | "live";
+}
+
+const arrow = (x: number, y: number, angle: number, size: number): string => {
+  const at = (turn: number) =>
+    `${(x - size * Math.cos(angle + turn)).toFixed(1)} ${(y - size * Math.sin(angle + turn)).toFixed(1)}`;
+  return `M${at(0.5)}L${x.toFixed(1)} ${y.toFixed(1)}L${at(-0.5)}`;
+};
+
+const cross = (x: number, y: number): string => `M${x - 9} ${y - 9}l18 18m0 -18l-18 18`;
+
+/** One ball on the court: a ring where it was struck, a thread to where it went, a cross where it was missed. */
+export const DrawnShot = ({ map, drag, stroke, weight }: DrawnShotProps) => {
+  const from = toScreen(map, drag.from);
+  const to = drag.to && toScreen(map, drag.to);
+  const missed = stroke !== undefined && stroke.ended !== "in" && stroke.isEndedCertain;
+  return (
+    <g className={styles.thread} data-direction={stroke?.direction ?? "none"} data-weight={weight}>
+      {to && (
+        <>
+          <path className={styles.halo} d={`M${from.x} ${from.y}L${to.x} ${to.y}`} />
+          <path d={`M${from.x} ${from.y}L${to.x} ${to.y}`} />
+          {missed ? (
+            <path className={styles.missed} d={cross(to.x, to.y)} />
+          ) : (
+            weight !== "live" && <path d={arrow(to.x, to.y, Math.atan2(to.y - from.y, to.x - from.x), 13)} />
+          )}
+        </>
+      )}
+      <circle className={styles.struck} cx={from.x} cy={from.y} r={weight === "old" ? 5 : 8} />
+      {weight === "live" && to && <circle className={styles.finger} cx={to.x} cy={to.y} r={24} />}
+      {weight === "live" && to && <circle className={styles.tip} cx={to.x} cy={to.y} r={5} />}
+    </g>
+  );
+};

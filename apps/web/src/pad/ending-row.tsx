@@ -1,0 +1,62 @@
+import type { Miss } from "@courtloom/match-log";
+import type { DraftEvent } from "./draft-reducer.ts";
+import type { Ending, PointDraft } from "./point-draft.ts";
+import { Segment } from "./segment.tsx";
+
+interface EndingRowProps {
+  /** Who struck the last ball. */
+  readonly striker: string;
+  readonly opponent: string;
+  readonly draft: PointDraft;
+  readonly ending: Ending | undefined;
+  readonly send: (event: DraftEvent) => void;
+}
+
+const MISS_LABELS: Readonly<Record<Miss, string>> = { net: "Net", wide: "Wide", long: "Long" };
+
+/** How the point ended, told of the last ball. Nothing is chosen beforehand but what the drawing says for certain. */
+export const EndingRow = ({ striker, opponent, draft, ending, send }: EndingRowProps) => {
+  const choose = (chosen: Ending) => () => send({ type: "endingChosen", ending: chosen, chosen: ending });
+  if (ending?.type === "missed") {
+    const forced = (value: boolean) => ({
+      pressed: draft.missForced === value,
+      onPress: () => send({ type: "forcedChosen", forced: value }),
+    });
+    return (
+      <Segment
+        label={`${striker} missed`}
+        choices={[
+          { id: "missed", label: `Missed ${ending.miss}`, pressed: true, onPress: choose(ending) },
+          { id: "forced", label: "Forced", ...forced(true) },
+          { id: "unforced", label: "Not forced", ...forced(false) },
+        ]}
+      />
+    );
+  }
+  const misses = (Object.keys(MISS_LABELS) as Miss[]).map((miss) => ({
+    id: miss,
+    label: MISS_LABELS[miss],
+    pressed: false,
+    onPress: choose({ type: "missed", miss }),
+  }));
+  return (
+    <Segment
+      label={`How ${striker}’s last ball ended the point`}
+      choices={[
+        {
+          id: "winner",
+          label: "Winner",
+          pressed: ending?.type === "winner",
+          onPress: choose({ type: "winner" }),
+        },
+        {
+          id: "forcedMiss",
+          label: `${opponent} missed`,
+          pressed: ending?.type === "forced",
+          onPress: choose({ type: "forced" }),
+        },
+        ...misses,
+      ]}
+    />
+  );
+};

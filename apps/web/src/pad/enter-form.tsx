@@ -1,0 +1,75 @@
+import { type FormEvent, useState } from "react";
+import { enterCourtside } from "./ask-courtside.ts";
+import type { Courtside, CourtsideRefused } from "./courtside.ts";
+import styles from "./pad.module.css";
+import { courtsideWords } from "./refusal-words.ts";
+
+interface EnterFormProps {
+  readonly name: string;
+  readonly refused: CourtsideRefused | undefined;
+  readonly onEntered: (courtside: Courtside, name: string) => void;
+}
+
+/** A court code and a name: all that a helper needs. */
+export const EnterForm = ({ name: usualName, refused, onEntered }: EnterFormProps) => {
+  const [code, setCode] = useState("");
+  const [name, setName] = useState(usualName);
+  const [problem, setProblem] = useState(refused && refused.code !== "signed_out" ? refused : undefined);
+  const [busy, setBusy] = useState(false);
+  const submit = async (event: FormEvent) => {
+    event.preventDefault();
+    setBusy(true);
+    const entered = await enterCourtside({ code: code.trim(), name: name.trim() });
+    setBusy(false);
+    if (entered.ok) onEntered(entered.value, name.trim());
+    else setProblem(entered.error);
+  };
+  return (
+    <form className={styles.enter} onSubmit={(event) => void submit(event)} noValidate>
+      <h1>Chart a court</h1>
+      <p>The desk has a code for each court.</p>
+      <label>
+        Court code
+        <input
+          name="code"
+          value={code}
+          onChange={(event) => setCode(event.target.value)}
+          autoComplete="off"
+          autoCapitalize="characters"
+          autoCorrect="off"
+          spellCheck={false}
+          enterKeyHint="next"
+          aria-invalid={problem?.code.startsWith("code") ?? false}
+          aria-describedby={problem ? "enter-problem" : undefined}
+          required
+        />
+      </label>
+      <label>
+        Your name
+        <input
+          name="name"
+          value={name}
+          onChange={(event) => setName(event.target.value)}
+          autoComplete="name"
+          maxLength={40}
+          enterKeyHint="go"
+          aria-invalid={problem?.code === "name_missing"}
+          aria-describedby={problem ? "enter-problem" : undefined}
+          required
+        />
+      </label>
+      {problem && (
+        <p id="enter-problem" role="alert" className={styles.problem} data-testid="enter-problem">
+          {courtsideWords(problem)}
+        </p>
+      )}
+      <button
+        type="submit"
+        className={styles.primary}
+        disabled={busy || code.trim() === "" || name.trim() === ""}
+      >
+        {busy ? "Checking…" : "Open the court"}
+      </button>
+    </form>
+  );
+};

@@ -1,0 +1,22 @@
+import type { Entry, LoggedEntry } from "@courtloom/match-log";
+import type { LaneRecord } from "@courtloom/sync";
+
+/**
+ * The match log as this phone sees it: what the server has committed, then this phone's own entries that
+ * are not in it yet, in order, at the places that they will have if nobody else writes. Entries that the
+ * server will never take stay out. Empty until the opening is known.
+ */
+export const joinLog = (
+  committed: readonly LoggedEntry[],
+  record: LaneRecord,
+  own: readonly Entry[],
+): readonly LoggedEntry[] => {
+  const known = committed.length > 0 ? committed : record.opening ? [record.opening] : [];
+  const last = known.at(-1);
+  if (!last) return [];
+  const ids = new Set(known.map((logged) => logged.entry.id));
+  const rejected = new Set(record.rejected.map(({ n }) => n));
+  const waiting = own.filter((entry) => !ids.has(entry.id) && !rejected.has(entry.n));
+  const { laneId, epoch } = record;
+  return [...known, ...waiting.map((entry, i) => ({ pos: last.pos + 1 + i, laneId, epoch, entry }))];
+};

@@ -1,0 +1,29 @@
+import type { EntryBody, LoggedEntry } from "@courtloom/match-log";
+
+const UNDOABLE: ReadonlySet<EntryBody["kind"]> = new Set<EntryBody["kind"]>([
+  "PointCharted",
+  "PointReplayed",
+  "PenaltyGiven",
+  "ScoreStated",
+  "ServerStated",
+  "EndsStated",
+  "MatchEnded",
+]);
+
+/**
+ * The last fact that still stands and that undo would void; `undefined` when there is none. Facts of earlier
+ * lanes count: whoever takes over can mend what came before. Entries set aside do not, as they changed nothing.
+ */
+export const lastUndoable = (
+  log: readonly LoggedEntry[],
+  setAside: ReadonlySet<string>,
+): LoggedEntry | undefined => {
+  const voided = new Set<string>();
+  for (const { entry } of log) {
+    if (entry.body.kind === "EntryVoided") voided.add(entry.body.target);
+    if (entry.body.kind === "EntryRestored") voided.delete(entry.body.target);
+  }
+  return log.findLast(
+    ({ entry }) => UNDOABLE.has(entry.body.kind) && !voided.has(entry.id) && !setAside.has(entry.id),
+  );
+};

@@ -1,0 +1,152 @@
+import type { ByPlayer } from "@courtloom/core";
+import { type ReactNode, useEffect, useRef } from "react";
+import styles from "./pad.module.css";
+import type { PadSnapshot } from "./pad-session.ts";
+import { PAD_LEVELS, PAD_THEMES, type PadLevel, type PadSettings, type PadTheme } from "./pad-settings.ts";
+import { Segment } from "./segment.tsx";
+import { SEAT_CHOICES } from "./shown-ends.ts";
+import { SEAT_LABELS } from "./start-sheet.tsx";
+import { LEVEL_LABELS } from "./status-bar.tsx";
+
+export interface MoreActions {
+  readonly level: (level: PadLevel) => void;
+  readonly settings: (settings: PadSettings) => void;
+  readonly swapEnds: (from: "now" | "lastChange") => void;
+  readonly wrongServer: (slip: "players" | "chartist") => void;
+  readonly replay: () => void;
+  readonly leave: () => void;
+}
+
+interface MoreSheetProps {
+  readonly names: ByPlayer<string>;
+  readonly snapshot: PadSnapshot;
+  readonly settings: PadSettings;
+  /** A half-drawn point keeps its seat: the drawing belongs to it. */
+  readonly drawing: boolean;
+  readonly act: MoreActions;
+  readonly onClose: () => void;
+}
+
+const THEME_LABELS: Readonly<Record<PadTheme, string>> = {
+  auto: "As phone",
+  light: "Light",
+  dark: "Dark",
+  sun: "Sun",
+};
+
+const Part = ({ title, children }: { readonly title: string; readonly children: ReactNode }) => (
+  <section>
+    <h3>{title}</h3>
+    {children}
+  </section>
+);
+
+/** Everything that is not needed in a rally, one touch away. */
+export const MoreSheet = ({ names, snapshot, settings, drawing, act, onClose }: MoreSheetProps) => {
+  const dialog = useRef<HTMLDialogElement>(null);
+  useEffect(() => dialog.current?.showModal(), []);
+  const { view, level } = snapshot;
+  const server = view?.score.server;
+  const other = server && names[server === "A" ? "B" : "A"];
+  const does = (action: () => void) => () => {
+    action();
+    onClose();
+  };
+  return (
+    <dialog ref={dialog} className={styles.more} aria-label="More" onClose={onClose}>
+      <Part title="Level">
+        <Segment
+          label="Level"
+          choices={PAD_LEVELS.map((choice) => ({
+            id: choice,
+            label: LEVEL_LABELS[choice],
+            pressed: choice === level,
+            onPress: does(() => act.level(choice)),
+          }))}
+        />
+      </Part>
+      <Part title="This point">
+        <Segment
+          label="This point"
+          choices={[
+            { id: "replay", label: "Replay the point: nothing of it counts", onPress: does(act.replay) },
+          ]}
+        />
+      </Part>
+      {settings.seat !== "alwaysNear" && (
+        <Part title="Swap ends">
+          <Segment
+            label="Swap ends"
+            choices={[
+              { id: "now", label: "From this point", onPress: does(() => act.swapEnds("now")) },
+              {
+                id: "since",
+                label: "Since the last change",
+                onPress: does(() => act.swapEnds("lastChange")),
+              },
+            ]}
+          />
+        </Part>
+      )}
+      {other && (
+        <Part title={`${other} should be serving`}>
+          <Segment
+            label={`${other} should be serving`}
+            choices={[
+              {
+                id: "players",
+                label: "Players’ slip, points stand",
+                onPress: does(() => act.wrongServer("players")),
+              },
+              { id: "chartist", label: "My slip", onPress: does(() => act.wrongServer("chartist")) },
+            ]}
+          />
+        </Part>
+      )}
+      <Part title="Where you sit">
+        {drawing ? (
+          <p>Finish or undo this point first: its balls are drawn from this seat.</p>
+        ) : (
+          <Segment
+            label="Where you sit"
+            choices={SEAT_CHOICES.map((seat) => ({
+              id: seat,
+              label: SEAT_LABELS[seat],
+              pressed: seat === settings.seat,
+              onPress: does(() => act.settings({ ...settings, seat })),
+            }))}
+          />
+        )}
+      </Part>
+      <Part title="Screen">
+        <Segment
+          label="Screen"
+          choices={PAD_THEMES.map((theme) => ({
+            id: theme,
+            label: THEME_LABELS[theme],
+            pressed: theme === settings.theme,
+            onPress: () => act.settings({ ...settings, theme }),
+          }))}
+        />
+      </Part>
+      <Part title="This phone">
+        <ul>
+          <li>{snapshot.status.unsent} unsent from this match</li>
+          {snapshot.otherUnsent > 0 && (
+            <li>{snapshot.otherUnsent} unsent from earlier charting on this phone</li>
+          )}
+          {snapshot.status.rejected.map(({ n, entry }) => (
+            <li key={entry.id}>Not taken by the server: entry {n}, kept here</li>
+          ))}
+        </ul>
+        <Segment
+          label="This phone"
+          choices={[{ id: "leave", label: "Hand over or another match", onPress: does(act.leave) }]}
+        />
+      </Part>
+      <button type="button" className={styles.primary} onClick={onClose}>
+        Back to the court
+      </button>
+    </dialog>
+  );
+};

@@ -1,0 +1,41 @@
+import type { ByPlayer } from "@courtloom/core";
+import { describeSets, type ScoreState } from "@courtloom/tennis";
+import styles from "./pad.module.css";
+
+interface OverPanelProps {
+  readonly names: ByPlayer<string>;
+  readonly score: ScoreState;
+  readonly unsent: number;
+  readonly onLeave: () => void;
+}
+
+const howItEnded = ({ winner, status }: ScoreState, names: ByPlayer<string>): string => {
+  const by = winner ? `Match ${names[winner]}` : "No winner";
+  const ways: Partial<Record<ScoreState["status"], string>> = {
+    retired: "retired",
+    defaulted: "default",
+    walkover: "walkover",
+    unplayed: "not played",
+    timeUp: "time",
+  };
+  const way = ways[status];
+  return way ? `${by} (${way})` : by;
+};
+
+/** The match is over: what comes next, and what still has to be sent. */
+export const OverPanel = ({ names, score, unsent, onLeave }: OverPanelProps) => (
+  <section className={styles.over} aria-label="Match over" data-testid="match-over">
+    <h2>Match over</h2>
+    <p>
+      {howItEnded(score, names)} {describeSets(score, score.winner ?? "A").replaceAll("-", "–")}
+    </p>
+    <p>
+      {unsent > 0
+        ? `${unsent} unsent. Keep this page open until all is sent.`
+        : "All sent. Undo still mends the last point."}
+    </p>
+    <button type="button" className={styles.primary} onClick={onLeave}>
+      Hand over or next match
+    </button>
+  </section>
+);

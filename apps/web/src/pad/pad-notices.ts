@@ -1,0 +1,73 @@
+import type { PadSnapshot } from "./pad-session.ts";
+import { REFUSAL_WORDS, type RefusalHelp } from "./refusal-words.ts";
+
+/** One thing that the chartist should know about the way to the server, with what to do about it. */
+export interface PadNotice {
+  readonly id: "refused" | "noSignal" | "unstored" | "second" | "rejected" | "plainHttp";
+  readonly text: string;
+  readonly help: RefusalHelp;
+}
+
+const entries = (count: number) => (count === 1 ? "1 entry" : `${count} entries`);
+
+const wayNotice = ({ status, durable }: PadSnapshot, leader: string | undefined): PadNotice | undefined => {
+  if (status.signal === "refused" && status.refusal) {
+    const { text, help } = REFUSAL_WORDS[status.refusal];
+    const named = status.refusal === "lead_taken" && leader ? text.replace("Another phone", leader) : text;
+    return { id: "refused", text: named, help };
+  }
+  if (status.signal !== "noSignal") return undefined;
+  const text = durable
+    ? "No signal. Everything is on this phone. Keep charting."
+    : "No signal. Keep charting, and keep this page open.";
+  return { id: "noSignal", text, help: "none" };
+};
+
+const storageNotice = ({ durable, status }: PadSnapshot): PadNotice | undefined =>
+  durable && !status.unstored
+    ? undefined
+    : {
+        id: "unstored",
+        text: "This browser does not store the points. Keep this page open until all is sent.",
+        help: "none",
+      };
+
+/** Own points that do not make the score, because another phone had taken over when they were charted. */
+const secondNotice = (
+  { view, record, log }: PadSnapshot,
+  leader: string | undefined,
+): PadNotice | undefined => {
+  const leading = log.reduce((epoch, logged) => Math.max(epoch, logged.epoch), 0);
+  const aside = new Set(view?.setAside.filter(({ reason }) => reason === "notLead").map(({ id }) => id));
+  const own = log.some(({ laneId, entry }) => laneId === record.laneId && aside.has(entry.id));
+  if (!own || record.epoch >= leading) return undefined;
+  return {
+    id: "second",
+    text: `${leader ?? "Another phone"} leads this match now. Your points are kept as second.`,
+    help: "none",
+  };
+};
+
+const rejectedNotice = ({ status }: PadSnapshot): PadNotice | undefined =>
+  status.rejected.length === 0
+    ? undefined
+    : {
+        id: "rejected",
+        text: `Not taken by the server: ${entries(status.rejected.length)}. Kept on this phone; show it to the desk.`,
+        help: "none",
+      };
+
+/** What holds now, most pressing first. `leader` is who else charts this match, when that is known. */
+export const padNotices = (snapshot: PadSnapshot, leader: string | undefined): readonly PadNotice[] =>
+  [
+    wayNotice(snapshot, leader),
+    storageNotice(snapshot),
+    secondNotice(snapshot, leader),
+    rejectedNotice(snapshot),
+  ].filter((notice) => notice !== undefined);
+
+export const PLAIN_HTTP_NOTICE: PadNotice = {
+  id: "plainHttp",
+  text: "Plain http: the screen may lock and this page cannot open without the server. Keep it open while you chart.",
+  help: "none",
+};

@@ -1,0 +1,143 @@
+import type { Clock } from "@courtloom/core";
+import { type EntryBody, foldLog, type LoggedEntry, type MatchView } from "@courtloom/match-log";
+import {
+  type Channel,
+  createChannel,
+  createCourtMirror,
+  createLane,
+  type KnownLog,
+  type Lane,
+  type LaneRecord,
+  type LaneStatus,
+  type Outbox,
+  resumeLane,
+  unsentLanes,
+} from "@courtloom/sync";
+import type { Courtside, CourtsideMatch } from "./courtside.ts";
+import { joinLog } from "./join-log.ts";
+import { laneLevel } from "./lane-level.ts";
+import type { PadLevel } from "./pad-settings.ts";
+
+/** Everything that the pad's screen shows of the match and of the way to the server. Kept identical while nothing changes. */
+export interface PadSnapshot {
+  readonly record: LaneRecord;
+  readonly status: LaneStatus;
+  /** As joined from the server's log and this phone's own entries. */
+  readonly log: readonly LoggedEntry[];
+  /** Undefined until the opening is known. */
+  readonly view: MatchView | undefined;
+  readonly level: PadLevel;
+  /** False when entries live in this page only. */
+  readonly durable: boolean;
+  /** Unsent entries of this phone's other lanes: earlier matches, other people. */
+  readonly otherUnsent: number;
+}
+
+export interface PadSession {
+  readonly get: () => PadSnapshot;
+  readonly subscribe: (changed: () => void) => () => void;
+  /** Resolves once the fact is on this phone; the snapshot shows it from then on. */
+  readonly chart: (body: EntryBody) => Promise<void>;
+  readonly tryAgain: () => void;
+  readonly close: () => void;
+}
+
+export interface PadSessionOptions {
+  readonly courtside: Courtside;
+  readonly match: CourtsideMatch;
+  readonly level: PadLevel;
+  readonly outbox: Outbox;
+}
+
+const deviceClock: Clock = { wallMs: () => Date.now(), monotonicMs: () => performance.now() };
+
+/** Lanes that this phone still owes the server; they are sent beside the one that is charted. */
+const sendOthers = async (outbox: Outbox, channel: Channel, except: string): Promise<readonly Lane[]> => {
+  const held = await unsentLanes(outbox);
+  return held
+    .filter(({ record }) => record.laneId !== except)
+    .map(({ record, entries }) => createLane({ record, entries, outbox, channel, clock: deviceClock }));
+};
+
+/** Folds the joined log anew only when something in it changed. */
+const createViewer = (known: KnownLog | undefined) => {
+  let key: readonly unknown[] = [];
+  let shown: Pick<PadSnapshot, "log" | "view"> = { log: [], view: undefined };
+  return (read: readonly LoggedEntry[], lane: Lane) => {
+    const committed = read.length > 0 ? read : (known?.entries ?? []);
+    const record = lane.record();
+    const next = [committed, lane.entries(), record.opening, record.rejected, record.epoch];
+    if (next.every((part, i) => part === key[i])) return shown;
+    key = next;
+    const log = joinLog(committed, record, lane.entries());
+    const folded = foldLog(log);
+    shown = { log, view: folded.ok ? folded.value : undefined };
+    return shown;
+  };
+};
+
+/** Opens this person's lane on a match, resumes what the phone holds of it, and follows the match's log. */
+export const openPadSession = async ({
+  courtside,
+  match,
+  level,
+  outbox,
+}: PadSessionOptions): Promise<PadSession> => {
+  const { courtName, chartist } = courtside;
+  const { matchId, names } = match;
+  const held = await resumeLane(outbox, { matchId, courtName, chartist, names, level }, deviceClock.wallMs());
+  const channel = createChannel();
+  const lane = createLane({ ...held, outbox, channel, clock: deviceClock });
+  const mirror = createCourtMirror(channel, matchId);
+  const others = await sendOthers(outbox, channel, held.record.laneId);
+  const viewer = createViewer(await outbox.log(matchId));
+  const listeners = new Set<() => void>();
+  let savedEntries: readonly LoggedEntry[] = [];
+
+  const read = (): PadSnapshot => {
+    const shown = viewer(mirror.get().entries, lane);
+    return {
+      ...shown,
+      record: lane.record(),
+      status: lane.status(),
+      level: laneLevel(lane.record().level, lane.entries()) === "score" ? "score" : "every",
+      durable: outbox.durable && held.saved,
+      otherUnsent: others.reduce((sum, other) => sum + other.status().unsent, 0),
+    };
+  };
+  let snapshot = read();
+  const saveLog = () => {
+    const { entries } = mirror.get();
+    if (entries === savedEntries || entries.length === 0) return;
+    savedEntries = entries;
+    // Only spares a blank start without a signal; the server has all of it, so a failure costs nothing.
+    void outbox.saveLog({ matchId, incarnation: lane.record().incarnation ?? "", entries });
+  };
+  const changed = () => {
+    snapshot = read();
+    saveLog();
+    if (snapshot.view?.sealed) lane.markSealed();
+    for (const listener of listeners) listener();
+  };
+  const stops = [
+    lane.onChange(changed),
+    mirror.subscribe(changed),
+    ...others.map((o) => o.onChange(changed)),
+  ];
+
+  return {
+    get: () => snapshot,
+    subscribe: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    chart: lane.chart,
+    tryAgain: lane.tryAgain,
+    close: () => {
+      for (const stop of stops) stop();
+      for (const each of [lane, ...others]) each.close();
+      mirror.close();
+      channel.close();
+    },
+  };
+};

@@ -1,0 +1,62 @@
+import type { ChartingLevel } from "@courtloom/match-log";
+import { SEAT_CHOICES, type SeatChoice } from "./shown-ends.ts";
+
+export const PAD_THEMES = ["auto", "light", "dark", "sun"] as const;
+/** `auto` follows the phone's light or dark setting. */
+export type PadTheme = (typeof PAD_THEMES)[number];
+
+/** Levels that the pad charts at. */
+export const PAD_LEVELS = ["score", "every"] as const satisfies readonly ChartingLevel[];
+export type PadLevel = (typeof PAD_LEVELS)[number];
+
+/** What one phone remembers for the next match. */
+export interface PadSettings {
+  readonly theme: PadTheme;
+  readonly seat: SeatChoice;
+  readonly level: PadLevel;
+  /** The name that was entered last. */
+  readonly name: string;
+}
+
+export const USUAL_SETTINGS: PadSettings = { theme: "auto", seat: "behind", level: "every", name: "" };
+
+const KEY = "courtloom-pad";
+
+const oneOf = <T extends string>(choices: readonly T[], value: unknown, usual: T): T =>
+  choices.find((choice) => choice === value) ?? usual;
+
+/** Settings from what was stored; anything unknown in it falls back to the usual. */
+export const parseSettings = (stored: string | null): PadSettings => {
+  if (stored === null) return USUAL_SETTINGS;
+  try {
+    const raw = JSON.parse(stored) as Partial<Record<keyof PadSettings, unknown>> | null;
+    return {
+      theme: oneOf(PAD_THEMES, raw?.theme, USUAL_SETTINGS.theme),
+      seat: oneOf(SEAT_CHOICES, raw?.seat, USUAL_SETTINGS.seat),
+      level: oneOf(PAD_LEVELS, raw?.level, USUAL_SETTINGS.level),
+      name: typeof raw?.name === "string" ? raw.name.slice(0, 40) : USUAL_SETTINGS.name,
+    };
+  } catch {
+    // Not JSON: written by something else, or cut off. The usual settings are a good start.
+    return USUAL_SETTINGS;
+  }
+};
+
+export const readSettings = (): PadSettings => {
+  try {
+    return parseSettings(localStorage.getItem(KEY));
+  } catch {
+    // The browser forbids storage; settings then last as long as the page.
+    return USUAL_SETTINGS;
+  }
+};
+
+/** Answers whether it could be remembered. */
+export const saveSettings = (settings: PadSettings): boolean => {
+  try {
+    localStorage.setItem(KEY, JSON.stringify(settings));
+    return true;
+  } catch {
+    return false;
+  }
+};

@@ -1,0 +1,77 @@
+import type { ByPlayer } from "@courtloom/core";
+import type { MatchView } from "@courtloom/match-log";
+import { isEmptyDraft, type PointDraft, type PointFrame } from "./point-draft.ts";
+import { endingOf, strokeOf } from "./read-draft.ts";
+import { sayServiceSide } from "./say-score.ts";
+import { sayStroke } from "./say-stroke.ts";
+import { type SeatChoice, sideAtFirstEnd } from "./shown-ends.ts";
+import type { StripText } from "./strip.tsx";
+
+export interface IdleFacts {
+  readonly view: MatchView;
+  readonly draft: PointDraft;
+  readonly frame: PointFrame;
+  readonly names: ByPlayer<string>;
+  readonly seat: SeatChoice;
+  /** Of a rest at a change of ends or between sets. */
+  readonly secondsLeft: number | undefined;
+  readonly redrawing: boolean;
+  /** Said once after something was taken back. */
+  readonly message: string | undefined;
+}
+
+const clock = (seconds: number): string =>
+  `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
+
+const saysRest = ({ view, secondsLeft }: IdleFacts): string => {
+  if (view.score.pause === "noRest") return "no sit-down";
+  return secondsLeft === undefined ? "" : `${clock(secondsLeft)} left`;
+};
+
+/** "Noor is now far; the court has turned." */
+const saysChange = (facts: IdleFacts): StripText => {
+  const { names, frame, seat, view } = facts;
+  const first = names[sideAtFirstEnd(frame.endOfA)];
+  const far = names[sideAtFirstEnd(frame.endOfA) === "A" ? "B" : "A"];
+  const lead = view.score.pause === "set" ? "Set break." : "Change of ends.";
+  const aside = saysRest(facts);
+  if (seat === "alwaysNear") return { lead, rest: `${first} stays near in this drawing.`, aside };
+  const place = seat === "side" ? "right" : "far";
+  return { lead, rest: `${far} is now ${place}; the court has turned.`, aside };
+};
+
+const saysBall = ({ draft, frame, names }: IdleFacts): StripText | undefined => {
+  const last = draft.shots.at(-1);
+  if (!last) return undefined;
+  const ending = endingOf(draft, frame);
+  const saying = sayStroke(strokeOf(last, frame));
+  const name = names[last.striker];
+  if (ending?.type === "missed")
+    return { lead: `${name}: ${ending.miss}.`, rest: saying.lead, aside: "Done, or mend" };
+  if (ending)
+    return {
+      lead: `${name}: ${ending.type === "winner" ? "winner" : "forced a miss"}.`,
+      aside: "Done, or mend",
+    };
+  return {
+    lead: `${name}: ${saying.lead.toLowerCase()}`,
+    rest: saying.rest,
+    aside: "Draw on, or how it ended",
+  };
+};
+
+/** What the strip says while no finger draws: the most useful thing at this moment. */
+export const sayIdle = (facts: IdleFacts): StripText => {
+  const { view, draft, frame, names, redrawing, message } = facts;
+  const server = names[frame.server];
+  if (redrawing) return { lead: "Redraw this ball", rest: "on the court" };
+  const ball = saysBall(facts);
+  if (ball) return ball;
+  if (draft.serve === "ace") return { lead: `Ace ${server}`, aside: "Done, or mend" };
+  if (draft.serve === "doubleFault") return { lead: `Double fault ${server}`, aside: "Done, or mend" };
+  if (draft.serve) return { lead: "Draw the return", rest: "from where it was struck" };
+  if (message) return { lead: message };
+  if (isEmptyDraft(draft) && view.score.endsDue && view.points.length > 0) return saysChange(facts);
+  if (draft.faults === 1) return { lead: "Second serve", rest: `${server}, ${sayServiceSide(view.score)}` };
+  return { lead: `${server} serves`, rest: sayServiceSide(view.score) };
+};
