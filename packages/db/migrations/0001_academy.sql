@@ -88,7 +88,7 @@ create table match (
   player_b text not null,
   partner_a text,
   partner_b text,
-  format json not null,
+  match_format json not null,
   first_server text check (first_server in ('A', 'B')),
   doubles boolean not null default false,
   coaching_mode text not null check (coaching_mode in ('practice', 'permitted', 'notPermitted', 'notKnown')),

@@ -1,6 +1,7 @@
 export { createAuthStore } from "./auth-store.ts";
 export type { AccountsDb } from "./auth-store-accounts.ts";
 export { openAccounts } from "./auth-store-accounts.ts";
+export { createDayStore } from "./create-day-store.ts";
 export type * from "./day-store.ts";
 export type * from "./entry-store.ts";
 export type { Tx } from "./in-academy.ts";
