@@ -1,0 +1,42 @@
+import type { LoggedEntry, MatchView } from "@courtloom/match-log";
+import { useMemo } from "react";
+import { wallTime } from "../../../board/wall-time.ts";
+import styles from "./court.module.css";
+import type { CourtHeading } from "./court-heading.ts";
+import { logLines } from "./log-lines.ts";
+
+/** Every entry in order, in words: when, by whom, the score after it, and what became of it. */
+export function CourtLog({
+  entries,
+  view,
+  heading,
+}: {
+  readonly entries: readonly LoggedEntry[];
+  readonly view: MatchView;
+  readonly heading: CourtHeading;
+}) {
+  const lines = useMemo(() => logLines(entries, view, heading), [entries, view, heading]);
+  return (
+    <section className={styles.log} aria-labelledby="log">
+      <h2 id="log">
+        Log <span>{lines.length === 1 ? "1 entry" : `${lines.length} entries`}</span>
+      </h2>
+      <ol data-testid="log">
+        {lines.map((line) => (
+          <li key={line.id} data-testid={`entry-${line.pos}`} data-struck={line.struck || undefined}>
+            <span className={styles.pos}>{line.pos}</span>
+            <time dateTime={new Date(line.wallMs).toISOString()}>
+              {wallTime(line.wallMs, heading.timeZone, true)}
+            </time>
+            <span className={styles.words}>
+              {line.struck ? <s>{line.words}</s> : line.words}
+              {line.note === null ? null : <em>{line.note}</em>}
+            </span>
+            <span className={styles.after}>{line.score}</span>
+            <span className={styles.who}>{line.who}</span>
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}

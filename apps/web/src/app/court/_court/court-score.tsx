@@ -1,0 +1,54 @@
+import type { MatchView } from "@courtloom/match-log";
+import type { ReactNode } from "react";
+import { coachingCaption } from "../../../board/coaching-caption.ts";
+import { endWords } from "../../../board/score-lines.ts";
+import { ScoreTable } from "../../../board/score-table.tsx";
+import { LEVEL_WORDS } from "../../../board/tile-words.ts";
+import { Mark } from "../../../loom/mark.tsx";
+import styles from "./court.module.css";
+import type { CourtHeading } from "./court-heading.ts";
+import { tileScoreOf } from "./tile-score.ts";
+
+const stateWords = (view: MatchView, heading: CourtHeading): string => {
+  const end = endWords(heading.names, tileScoreOf(view.score));
+  if (end !== null) return `Over, ${end}`;
+  if (view.suspended) return "Suspended";
+  return view.points.length === 0 ? "No point yet" : "In play";
+};
+
+/** The court's number, the score by set, how it stands, and what may be passed on. */
+export function CourtScore({
+  view,
+  heading,
+  back,
+}: {
+  readonly view: MatchView;
+  readonly heading: CourtHeading;
+  readonly back: ReactNode;
+}) {
+  const { players, coachingMode } = view.opened;
+  const own = { A: players.A.own, B: players.B.own };
+  const caption = coachingCaption({ coachingMode, bothOwn: own.A && own.B });
+  return (
+    <header className={styles.head}>
+      <div className={styles.title}>
+        <h1>{heading.courtNo === null ? "Match" : `Court ${heading.courtNo}`}</h1>
+        {heading.dayName === null ? null : <p>{heading.dayName}</p>}
+        {back}
+      </div>
+      <div className={styles.score}>
+        <ScoreTable names={heading.names} own={own} score={tileScoreOf(view.score)} />
+      </div>
+      <p className={styles.state}>
+        {view.suspended ? <Mark name="suspended" /> : null}
+        <span data-testid="court-state">{stateWords(view, heading)}</span>
+        {view.points.length === 0 ? null : <span>{LEVEL_WORDS[view.level]}</span>}
+        {caption === null ? null : (
+          <b className={styles.caption} data-testid="coaching">
+            {caption}
+          </b>
+        )}
+      </p>
+    </header>
+  );
+}

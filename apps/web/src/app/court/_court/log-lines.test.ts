@@ -1,0 +1,44 @@
+import { describe, expect, it } from "vitest";
+import { courtTrial } from "./court-trial.ts";
+import { logLines } from "./log-lines.ts";
+
+const names = { A: "Noor V.", B: "Elsbeth K." };
+
+describe("log of a court", () => {
+  const { entries, view } = courtTrial();
+  const lines = logLines(entries, view, { names, chartists: { "lane-1": "Ioan P." } });
+  const at = (pos: number) => lines.find((line) => line.pos === pos);
+
+  it("[BD13] shows every entry, in order, with who wrote it", () => {
+    expect(lines.map((line) => line.pos)).toEqual(entries.map((entry) => entry.pos));
+    expect(at(1)).toMatchObject({
+      who: "Desk",
+      words: "The match was opened, Noor V. to serve",
+      score: null,
+    });
+    expect(at(2)).toMatchObject({
+      who: "Ioan P.",
+      words: "Elsbeth K. won the point, second serve in, 3 shots charted",
+    });
+    expect(logLines(entries, view, { names, chartists: {} })[1]?.who).toBe("Another phone");
+  });
+
+  it("[BD13] gives a point the score after it", () => {
+    expect(at(2)?.score).toBe("0–0 0–15");
+    expect(at(20)?.score).toBeNull();
+  });
+
+  it("[BD13] says what a correction did, at the correction and at what it corrected", () => {
+    expect(at(22)?.words).toBe("Took back entry 5");
+    expect(at(5)).toMatchObject({ note: "Taken back by 22", struck: true, score: null });
+    expect(at(23)?.words).toMatch(/^Corrected entry 7: Noor V. won the point/);
+    expect(at(7)).toMatchObject({ note: "Corrected by 23", struck: false });
+  });
+
+  it("[BD13] keeps and explains an entry that the score could not take", () => {
+    expect(at(24)).toMatchObject({
+      note: "Set aside: play was not suspended. It is kept here.",
+      struck: true,
+    });
+  });
+});

@@ -1,0 +1,78 @@
+import type { ByPlayer } from "@courtloom/core";
+import type { LoggedEntry, MatchView } from "@courtloom/match-log";
+import { DESK_LANE } from "@courtloom/match-log";
+import { scoreLine } from "@courtloom/tennis";
+import { entryWords, SET_ASIDE_WORDS } from "./entry-words.ts";
+import { withDashes } from "./score-dashes.ts";
+
+/** One entry of the log as a person reads it. */
+export interface LogLine {
+  readonly pos: number;
+  readonly id: string;
+  readonly wallMs: number;
+  readonly who: string;
+  readonly words: string;
+  /** The score after it, seen from side A; null where it moved none. */
+  readonly score: string | null;
+  /** What became of it: corrected, taken back, set aside. */
+  readonly note: string | null;
+  /** It no longer counts. */
+  readonly struck: boolean;
+}
+
+interface Fate {
+  readonly note: string;
+  readonly struck: boolean;
+}
+
+/** What later entries did to earlier ones, by id. A correction that was itself set aside did nothing. */
+const fatesOf = (
+  entries: readonly LoggedEntry[],
+  setAside: ReadonlySet<number>,
+): ReadonlyMap<string, Fate> => {
+  const fates = new Map<string, Fate>();
+  for (const { pos, entry } of entries) {
+    if (setAside.has(pos)) continue;
+    const { body } = entry;
+    if (body.kind === "EntryVoided") fates.set(body.target, { note: `Taken back by ${pos}`, struck: true });
+    if (body.kind === "EntryRestored") fates.set(body.target, { note: `Put back by ${pos}`, struck: false });
+    if (body.kind === "EntryAmended") fates.set(body.target, { note: `Corrected by ${pos}`, struck: false });
+  }
+  return fates;
+};
+
+export interface LogReading {
+  readonly names: ByPlayer<string>;
+  readonly chartists: Readonly<Record<string, string>>;
+}
+
+const whoWrote = (laneId: string, chartists: LogReading["chartists"]): string =>
+  laneId === DESK_LANE ? "Desk" : (chartists[laneId] ?? "Another phone");
+
+/** The whole log in order, each entry with what became of it. SPEC rule BD13. */
+export const logLines = (
+  entries: readonly LoggedEntry[],
+  view: MatchView,
+  { names, chartists }: LogReading,
+): readonly LogLine[] => {
+  const aside = new Map(view.setAside.map(({ pos, reason }) => [pos, reason]));
+  const fates = fatesOf(entries, new Set(aside.keys()));
+  const scores = new Map(view.points.map((point) => [point.id, withDashes(scoreLine(point.after, "A"))]));
+  const places = new Map(entries.map(({ pos, entry }) => [entry.id, pos]));
+  return entries.map(({ pos, laneId, entry }) => {
+    const { body } = entry;
+    const target = "target" in body ? places.get(body.target) : undefined;
+    const reason = aside.get(pos);
+    const fate = fates.get(entry.id);
+    return {
+      pos,
+      id: entry.id,
+      wallMs: entry.wallMs,
+      who: whoWrote(laneId, chartists),
+      words: entryWords(names, body, target === undefined ? "an entry that is not here" : `entry ${target}`),
+      score: scores.get(entry.id) ?? null,
+      note: reason ? `Set aside: ${SET_ASIDE_WORDS[reason]}. It is kept here.` : (fate?.note ?? null),
+      struck: reason !== undefined || (fate?.struck ?? false),
+    };
+  });
+};
