@@ -1,0 +1,31 @@
+import { COACHING_MODES } from "@courtloom/match-log";
+import { z } from "zod";
+import { HANDS } from "./api-store.ts";
+
+/** Control characters, lone surrogates and marks that turn the writing direction round: never part of a name. */
+const UNWANTED = /[\p{Cc}\p{Cs}\u200E\u200F\u202A-\u202E\u2066-\u2069]/u;
+
+const tidy = (raw: string): string => raw.normalize("NFC").trim().replace(/\s+/g, " ");
+
+/** A short text of one line, 1 to `longest` characters after trimming. `what` begins the sentence that refuses it. */
+export const shortText = (what: string, longest: number) =>
+  z
+    .string({ error: `${what} is missing. Write it.` })
+    .max(longest * 4, `${what} is too long. Use at most ${longest} characters.`)
+    .refine((raw) => !UNWANTED.test(raw), `${what} has characters that cannot be shown. Write it anew.`)
+    .transform(tidy)
+    .refine((text) => text.length > 0, `${what} is missing. Write it.`)
+    .refine((text) => text.length <= longest, `${what} is too long. Use at most ${longest} characters.`);
+
+export const idField = z.guid("This is no longer there. Reload the page.");
+
+/** A day as `2026-05-30`, in this century. */
+export const dateField = z.iso
+  .date("Choose a date.")
+  .refine((date) => date >= "2000-01-01" && date <= "2099-12-31", "Choose a date of this century.");
+
+export const handField = z.enum(HANDS, "Choose right, left or not known.");
+
+export const coachingModeField = z.enum(COACHING_MODES, "Choose one of the four coaching modes.");
+
+export const playerNameField = shortText("The name", 60);

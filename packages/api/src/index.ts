@@ -1,0 +1,32 @@
+export type { Audience, ProcedurePath } from "./access.ts";
+export { ACCESS, AUDIENCES } from "./access.ts";
+export type { ApiAuth, CookieHeader, IssuedCode, PhoneInUse } from "./api-auth.ts";
+export type {
+  AcademyRow,
+  ApiLog,
+  ApiStore,
+  CourtRow,
+  DayRow,
+  Hand,
+  MatchRow,
+  MatchStage,
+  PlayerFile,
+} from "./api-store.ts";
+export type { ApiContext, DemoLoader, DemoState } from "./context.ts";
+export type { DeskCourt, DeskDay } from "./day/get-day.ts";
+export type { CreateDemoAccount, DemoStore } from "./demo/demo-store.ts";
+export type { LoadDemo } from "./demo/load-demo.ts";
+export { loadDemo } from "./demo/load-demo.ts";
+export type { ErrorCode } from "./errors/error-code.ts";
+export { ERROR_CODES } from "./errors/error-code.ts";
+export type { ErrorData } from "./errors/error-shape.ts";
+export { ERROR_TEXT } from "./errors/error-text.ts";
+export type { HandlerOptions } from "./handler.ts";
+export { createHandler } from "./handler.ts";
+export type { DeskMatch } from "./match/desk-match.ts";
+export type { FormatPreset } from "./match/format-presets.ts";
+export { FORMAT_PRESETS } from "./match/format-presets.ts";
+export { isOwnOrigin } from "./own-origin.ts";
+export { readBody } from "./read-body.ts";
+export type { AppRouter } from "./router.ts";
+export { appRouter, createCaller } from "./router.ts";

@@ -1,0 +1,34 @@
+import { enterDemo } from "./account/enter-demo.ts";
+import { me } from "./account/me.ts";
+import { endPhone } from "./code/end-phone.ts";
+import { issueCodes } from "./code/issue-codes.ts";
+import { listCodes } from "./code/list-codes.ts";
+import { revokeCode } from "./code/revoke-code.ts";
+import { createDay } from "./day/create-day.ts";
+import { getDay } from "./day/get-day.ts";
+import { listDays } from "./day/list-days.ts";
+import { addMatch } from "./match/add-match.ts";
+import { getMatch } from "./match/get-match.ts";
+import { readLog } from "./match/read-log.ts";
+import { setCoachingMode } from "./match/set-coaching-mode.ts";
+import { addPlayer } from "./player/add-player.ts";
+import { listPlayers } from "./player/list-players.ts";
+import { createAcademy } from "./setup/create-academy.ts";
+import { loadDemo } from "./setup/load-demo.ts";
+import { status } from "./setup/status.ts";
+import { trpc } from "./trpc.ts";
+
+/** Every procedure by noun and verb; its audience is in `access.ts`. */
+export const appRouter = trpc.router({
+  setup: { status, createAcademy, loadDemo },
+  account: { me, enterDemo },
+  day: { list: listDays, create: createDay, get: getDay },
+  match: { get: getMatch, add: addMatch, setCoachingMode, log: readLog },
+  code: { list: listCodes, issue: issueCodes, revoke: revokeCode, endPhone },
+  player: { list: listPlayers, add: addPlayer },
+});
+
+export type AppRouter = typeof appRouter;
+
+/** Calls procedures inside the server, with the same checks as over the wire. */
+export const createCaller = trpc.createCallerFactory(appRouter);
