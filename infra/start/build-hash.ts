@@ -2,7 +2,8 @@ import { createHash } from "node:crypto";
 import { readdirSync, readFileSync } from "node:fs";
 import { join, relative, sep } from "node:path";
 
-const SKIPPED_FOLDERS = new Set(["node_modules", ".next", "out"]);
+/** Packages, and what builds leave: `.next`, `.next-<name>`. */
+const SKIPPED_FOLDERS = /^(node_modules|\.next.*)$/;
 const SKIPPED_FILES = /(\.test\.(ts|tsx|mjs)|\.md|\.tsbuildinfo|next-env\.d\.ts)$/;
 /** Besides the sources: what decides about their packages and how they are compiled. */
 const ALSO = ["package-lock.json", "tsconfig.base.json"];
@@ -30,7 +31,7 @@ export function buildHash(root: string): string {
 function filesBelow(folder: string): string[] {
   return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
     const path = join(folder, entry.name);
-    if (entry.isDirectory()) return SKIPPED_FOLDERS.has(entry.name) ? [] : filesBelow(path);
+    if (entry.isDirectory()) return SKIPPED_FOLDERS.test(entry.name) ? [] : filesBelow(path);
     return entry.isFile() && !isSkipped(entry.name) ? [path] : [];
   });
 }

@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { join } from "node:path";
 import { err, ok, type Result } from "@courtloom/core";
@@ -20,23 +20,26 @@ export async function buildWeb(
   env: Readonly<Record<string, string>>,
   tell: Say,
 ): Promise<Result<void, string>> {
-  if (isBuilt(root)) return ok(undefined);
+  // The screens' own configuration takes another folder from COURTLOOM_DIST, so that builds can stand side by side.
+  const dist = join(root, "apps", "web", env.COURTLOOM_DIST || ".next");
+  if (isBuilt(dist, root)) return ok(undefined);
   mkdirSync(join(root, ".tmp"), { recursive: true });
   const lock = await waitForLock(join(root, ".tmp", "web-build.lock"), OTHER_BUILD_MS);
   if (!lock.ok)
     return err(`Another process (${lock.error.pid}) has been building the screens for ten minutes.`);
   try {
-    return isBuilt(root) ? ok(undefined) : await build(root, env, tell);
+    return isBuilt(dist, root) ? ok(undefined) : await build(dist, root, env, tell);
   } finally {
     lock.value.release();
   }
 }
 
-const stampFile = (root: string): string => join(root, "apps", "web", ".next", "courtloom-build");
+const stampIn = (dist: string): string => join(dist, "courtloom-build");
+const isWhole = (dist: string): boolean => existsSync(join(dist, "BUILD_ID"));
 
-function isBuilt(root: string): boolean {
+function isBuilt(dist: string, root: string): boolean {
   try {
-    return readFileSync(stampFile(root), "utf8") === buildHash(root);
+    return isWhole(dist) && readFileSync(stampIn(dist), "utf8") === buildHash(root);
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code === "ENOENT") return false;
     throw error;
@@ -45,12 +48,13 @@ function isBuilt(root: string): boolean {
 
 /** The stamp goes first and comes back last: a build cut off half way does not count. */
 async function build(
+  dist: string,
   root: string,
   env: Readonly<Record<string, string>>,
   tell: Say,
 ): Promise<Result<void, string>> {
   const hash = buildHash(root);
-  rmSync(stampFile(root), { force: true });
+  rmSync(stampIn(dist), { force: true });
   const end = await step("Building the screens (only after a change, about half a minute)", tell, () =>
     runScript([nextProgram(root), "build"], join(root, "apps", "web"), {
       ...env,
@@ -58,7 +62,8 @@ async function build(
       NEXT_TELEMETRY_DISABLED: "1",
     }),
   );
-  if (end.exitCode !== 0) return err(`${end.output}\n\nThe screens could not be built; the reason is above.`);
-  writeFileSync(stampFile(root), hash);
+  if (end.exitCode !== 0 || !isWhole(dist))
+    return err(`${end.output}\n\nThe screens could not be built; the reason is above.`);
+  writeFileSync(stampIn(dist), hash);
   return ok(undefined);
 }

@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import { err, ok, type Result } from "@courtloom/core";
-import { migrate } from "@courtloom/db/migrate";
+import { migrate, migrateErrorSentence } from "@courtloom/db/migrate";
 import { buildWeb, nextProgram } from "./build-web.ts";
 import type { ChildSpec } from "./child-spec.ts";
 import { runScript } from "./run-script.ts";
@@ -32,9 +32,7 @@ export function courtloom(root: string): Product {
     migrate: async (ownerUrl, secret, tell) => {
       const log = (line: string): void => tell(`  ${line}`);
       const migrated = await step("Tables", tell, () => migrate({ ownerUrl, secret, log }));
-      return migrated.ok
-        ? migrated
-        : err(`The tables could not be brought up to date: ${describe(migrated.error)}`);
+      return migrated.ok ? migrated : err(migrateErrorSentence(migrated.error));
     },
     build: (env, tell) => buildWeb(root, env, tell),
     web: (port) => ({
@@ -71,8 +69,4 @@ export function courtloom(root: string): Product {
       return end.exitCode === 0;
     },
   };
-}
-
-function describe(error: unknown): string {
-  return typeof error === "object" ? JSON.stringify(error) : String(error);
 }

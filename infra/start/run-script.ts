@@ -1,4 +1,5 @@
 import { spawn } from "node:child_process";
+import { boundArgs, boundEnv } from "./bound-node.ts";
 
 export interface ScriptEnd {
   readonly exitCode: number;
@@ -7,7 +8,6 @@ export interface ScriptEnd {
 }
 
 const OUTPUT_KEPT = 6000;
-const DIE_WITH_PARENT = new URL("./die-with-parent.ts", import.meta.url).href;
 
 /** Runs a script with this Node to its end; it ends too if the supervisor does. */
 export function runScript(
@@ -18,9 +18,9 @@ export function runScript(
 ): Promise<ScriptEnd> {
   return new Promise((resolve) => {
     let output = "";
-    const child = spawn(process.execPath, ["--import", DIE_WITH_PARENT, ...args], {
+    const child = spawn(process.execPath, boundArgs(args), {
       cwd,
-      env,
+      env: boundEnv(env),
       stdio: ["ignore", "pipe", "pipe", "ipc"],
     });
     const keep = (chunk: Buffer): void => {

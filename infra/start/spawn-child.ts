@@ -3,12 +3,12 @@ import { appendFileSync, closeSync } from "node:fs";
 import { join } from "node:path";
 import { createInterface } from "node:readline";
 import { logTail, openLog } from "@courtloom/db/embedded";
+import { boundArgs, boundEnv } from "./bound-node.ts";
 import type { ChildContext } from "./child.ts";
 import type { ChildSpec } from "./child-spec.ts";
 
 const INSIST_AFTER_MS = 5000;
 const LINES_KEPT = 12;
-const DIE_WITH_PARENT = new URL("./die-with-parent.ts", import.meta.url).href;
 
 export interface Ended {
   readonly code: number | null;
@@ -24,9 +24,9 @@ export interface SpawnedChild {
 /** A process group of its own, so that Ctrl-C reaches only the supervisor, who ends things in order. */
 export function spawnChild(spec: ChildSpec, context: ChildContext): SpawnedChild {
   const log = openLog(join(context.logDir, `${spec.name}.log`));
-  const child = spawn(process.execPath, ["--import", DIE_WITH_PARENT, ...spec.args], {
+  const child = spawn(process.execPath, boundArgs(spec.args), {
     cwd: spec.cwd,
-    env: { ...context.env(), ...spec.env },
+    env: boundEnv({ ...context.env(), ...spec.env }),
     stdio: ["ignore", log.fd, "pipe", "ipc"],
     detached: true,
   });

@@ -7,7 +7,7 @@ import { isHealthy } from "./health.ts";
 const HEALTH_EVERY_MS = 100;
 const FIRST_ANSWER_WITHIN_MS = 60_000;
 const CHECK_EVERY_MS = 5000;
-/** So many unanswered checks in a row and a child counts as stuck: about half a minute. */
+/** So many unanswered checks in a row and a child counts as stuck: after 25 to 40 s. */
 const STUCK_AFTER = 5;
 
 /** Asks until it is up, then now and then; one that stays silent is killed, and so started again. */
