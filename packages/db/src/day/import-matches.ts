@@ -96,7 +96,7 @@ async function insertHeads(
     select ${academyId}, new.* from unnest(
       ${ids}::text[], ${matches.map((one) => 1 + one.entries.length + (one.sealed ? 1 : 0))}::int[],
       ${matches.map(() => 1)}::int[], ${matches.map(({ laneId }) => laneId)}::text[],
-      ${matches.map(({ sealed }) => sealed)}::bool[]) as new`;
+      ${matches.map(({ sealed }) => String(sealed))}::text[]::bool[]) as new`;
   // Nobody resumes an imported lane: it belongs to the desk.
   await sql`
     insert into lane (academy_id, match_id, lane_id, chartist, owner_kind, owner_id, level, epoch, cursor)
