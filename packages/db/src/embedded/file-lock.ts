@@ -57,6 +57,12 @@ export async function waitForLock(path: string, timeoutMs: number): Promise<Resu
   }
 }
 
+/** True if there is a lock at `path` and the process that took it has ended. */
+export function isAbandoned(path: string): boolean {
+  const holder = readLock(path);
+  return holder !== undefined && !isHolderAlive(holder);
+}
+
 /** Reads a lock file's text; `undefined` if it is no lock (cut off by a crash, edited). */
 export function parseLock(text: string): LockContent | undefined {
   try {
