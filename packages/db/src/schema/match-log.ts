@@ -1,4 +1,5 @@
 import { CHARTING_LEVELS } from "@courtloom/match-log";
+import { sql } from "drizzle-orm";
 import {
   boolean,
   customType,
@@ -27,7 +28,7 @@ export const matchHead = pgTable(
     epoch: integer("epoch").notNull().default(0),
     leadLane: text("lead_lane"),
     sealed: boolean("sealed").notNull().default(false),
-    changedAt: timestamp("changed_at", { withTimezone: true }).notNull(),
+    changedAt: timestamp("changed_at", { withTimezone: true }).notNull().default(sql`clock_timestamp()`),
   },
   (t) => [primaryKey({ columns: [t.academyId, t.matchId] })],
 );
@@ -88,7 +89,7 @@ export const heard = pgTable(
     matchId: text("match_id").notNull(),
     heardAt: timestamp("heard_at", { withTimezone: true }).notNull(),
     unsent: integer("unsent").notNull(),
-    changedAt: timestamp("changed_at", { withTimezone: true }).notNull(),
+    changedAt: timestamp("changed_at", { withTimezone: true }).notNull().default(sql`clock_timestamp()`),
   },
   (t) => [primaryKey({ columns: [t.academyId, t.matchId] })],
 );

@@ -1,0 +1,41 @@
+import { createDayStore } from "../create-day-store.ts";
+import { inAcademy } from "../in-academy.ts";
+import type { Db } from "../open-db.ts";
+import { createPostgresEntryStore } from "../postgres-entry-store.ts";
+import { items, laneOf, openingOf } from "./log-fixtures.ts";
+import { seedAcademy, seedMatch } from "./seed-academy.ts";
+
+/** At least one row in every table of an academy, so that a test of isolation cannot pass on empty tables. */
+export async function seedEverything(db: Db, academyId: string, isDemo: boolean): Promise<void> {
+  await seedAcademy(db, academyId, isDemo);
+  const matchId = `match-of-${academyId}`;
+  await seedMatch(db, academyId, matchId);
+  const day = createDayStore(db);
+  const { dayId, courtIds } = await day.createDay({
+    academyId,
+    name: "Spring match play",
+    date: "2026-05-30",
+    courts: [{ name: "Court 1" }],
+  });
+  await day.writeTally({ academyId, matchId, playerId: "player-a", version: "1", tally: { n: 3 } });
+  await day.writeAudit({ academyId, actor: "member 1", action: "seeded", detail: { rows: 1 } });
+  await seedLog(db, academyId, matchId);
+  await inAcademy(db, academyId, async ({ sql }) => {
+    await sql`
+      insert into court_code (academy_id, code_id, code_hash, kind, day_id, court_id, expires_at, code_sealed)
+      values (${academyId}, 'code', ${`hash of ${academyId}`}, 'court', ${dayId}, ${courtIds[0] ?? null},
+              now() + interval '1 hour', 'sealed')`;
+    await sql`
+      insert into courtside_session (academy_id, session_id, token_hash, code_id, name, expires_at)
+      values (${academyId}, 'session', ${`token of ${academyId}`}, 'code', 'Mila', now() + interval '2 hours')`;
+  });
+}
+
+async function seedLog(db: Db, academyId: string, matchId: string): Promise<void> {
+  const store = createPostgresEntryStore(db, { log: () => undefined });
+  await store.openMatch({ academyId, matchId, opened: openingOf(matchId) });
+  await store.openLane(laneOf(academyId, matchId, "lead"));
+  const rejected = { n: 4, rejected: { code: "bad_shape", raw: { odd: true } } } as const;
+  await store.append({ academyId, matchId, laneId: "lead", items: [...items("lead", 1, 3), rejected] });
+  await store.recordHeard([{ academyId, matchId, heardMs: 1_780_000_000_000, unsent: 0 }]);
+}
