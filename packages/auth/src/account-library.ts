@@ -9,6 +9,7 @@ import { hashSessionTokens } from "./hash-session-tokens.ts";
 import { hashPassword, verifyPassword } from "./password-hash.ts";
 import { sessionCookiePlugin } from "./session-cookie-plugin.ts";
 import { IDLE_MS } from "./session-life.ts";
+import { withoutParameters } from "./without-parameters.ts";
 
 interface LibraryOptions {
   readonly accounts: AccountsDatabase;
@@ -59,7 +60,8 @@ export const createAccountLibrary = (options: LibraryOptions) => {
     appName: "courtloom",
     baseURL: options.baseUrl ?? "http://localhost",
     secret: options.secret,
-    database: (libraryOptions: BetterAuthOptions) => hashSessionTokens(database(libraryOptions)),
+    database: (libraryOptions: BetterAuthOptions) =>
+      withoutParameters(hashSessionTokens(database(libraryOptions))),
     databaseHooks: sessionHooks(options.clock),
     emailAndPassword: {
       enabled: true,

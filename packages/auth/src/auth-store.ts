@@ -71,8 +71,8 @@ export interface TryCount {
 export interface AuthStore {
   /** The membership a user acts with: in an academy of their own rather than a demonstration; undefined when none. */
   readonly membershipOf: (userId: string) => Promise<Membership | undefined>;
-  /** User id of the demonstration academy's first director; undefined when there is no such academy. */
-  readonly demoDirector: () => Promise<string | undefined>;
+  /** The demonstration academy and its first director's user id; undefined when there is no such academy. */
+  readonly demoDirector: () => Promise<{ readonly academyId: string; readonly userId: string } | undefined>;
   /** Whether an academy that is not a demonstration was set up, and so has a director. */
   readonly hasDirector: () => Promise<boolean>;
 

@@ -86,6 +86,17 @@ const makeChangePassword =
     return signIn({ email: session.email, password: next, address });
   };
 
+/** The demonstration's director must act for the demonstration alone: no password guards that way in. */
+const makeEnterDemo =
+  (accounts: Accounts, store: AuthStore): Auth["enterDemo"] =>
+  async (cookieHeader) => {
+    const demo = await store.demoDirector();
+    const membership = demo && (await store.membershipOf(demo.userId));
+    if (!demo || membership?.academyId !== demo.academyId) return err("no_demo");
+    const signedIn = await accounts.enter(demo.userId, cookieHeader);
+    return signedIn ? ok(signedIn) : err("no_demo");
+  };
+
 /** Accounts, codes and sessions over the stores that the application hands in. See `Auth` for what each call does. */
 export const createAuth = (options: AuthOptions): Auth => {
   const { store, secret, clock, secureCookies } = options;
@@ -112,11 +123,7 @@ export const createAuth = (options: AuthOptions): Auth => {
     createAccount: accounts.create,
     signIn,
     signOut,
-    enterDemo: async (cookieHeader) => {
-      const userId = await store.demoDirector();
-      const signedIn = userId === undefined ? undefined : await accounts.enter(userId, cookieHeader);
-      return signedIn ? ok(signedIn) : err("no_demo");
-    },
+    enterDemo: makeEnterDemo(accounts, store),
     changePassword: makeChangePassword(accounts, signIn),
     endSessionsOf: accounts.endAll,
     ...makeCodes({ store, keeping, clock }),

@@ -93,7 +93,10 @@ export const makeHandler = (own: HandlerOptions): Auth["handler"] => {
     try {
       return await route(request);
     } catch (error) {
-      console.error("accounts cannot be reached:", error instanceof Error ? error.message : "unknown error");
+      console.error(
+        "sign-in failed for a reason of its own:",
+        error instanceof Error ? error.message : "unknown",
+      );
       return refuse("unavailable");
     }
   };

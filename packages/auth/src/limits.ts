@@ -5,6 +5,8 @@ import { networkOf } from "./network-of.ts";
 
 const WINDOW_MS = 15 * 60_000;
 export const SIGN_INS_PER_ACCOUNT_AND_NETWORK = 5;
+/** From all networks together: far beyond any mistyping, far below any guessing. */
+export const SIGN_INS_PER_ACCOUNT = 100;
 export const CODE_FAILURES_PER_NETWORK = 10;
 /** About 58,000 a day against 887 million codes: with 30 codes in use, one guess in 500 days hits. */
 export const CODE_FAILURES_OVERALL = 600;
@@ -30,9 +32,16 @@ export const makeLimits = (store: AuthStore, secret: string) => {
   return {
     /** One sign-in for this account from this network; `forget` after it went well. */
     signIn: async (email: string, address: string, nowMs: number) => {
-      const name = nameOf("sign-in", email.trim().toLowerCase(), networkOf(address));
-      const { allowed } = await take(name, SIGN_INS_PER_ACCOUNT_AND_NETWORK, nowMs);
-      return { allowed, forget: () => store.clearTries(name) };
+      const account = email.trim().toLowerCase();
+      const name = nameOf("sign-in", account, networkOf(address));
+      const own = await take(name, SIGN_INS_PER_ACCOUNT_AND_NETWORK, nowMs);
+      if (!own.allowed) return { allowed: false, forget: own.giveBack };
+      const all = await take(nameOf("sign-in", account), SIGN_INS_PER_ACCOUNT, nowMs);
+      const forget = async (): Promise<void> => {
+        await store.clearTries(name);
+        await all.giveBack();
+      };
+      return { allowed: all.allowed, forget };
     },
     /** One code typed from this network. A network over its limit does not use up what all share. */
     code: async (address: string, nowMs: number): Promise<Try> => {

@@ -25,7 +25,7 @@ create table auth.session (
   user_agent text,
   user_id text not null references auth."user" on delete cascade
 );
-create index session_user on auth.session (user_id);
+create index session_by_user on auth.session (user_id);
 
 create table auth.account (
   id text primary key,

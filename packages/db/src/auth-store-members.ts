@@ -16,7 +16,7 @@ export const createAuthMembers = (db: Db) => ({
     return found && { ...found };
   },
 
-  demoDirector: async (): Promise<string | undefined> => {
+  demoDirector: async (): Promise<{ academyId: string; userId: string } | undefined> => {
     const [demo] = await db.sql<{ academyId: string | null }[]>`select demo_academy() as "academyId"`;
     const academyId = demo?.academyId;
     if (!academyId) return undefined;
@@ -28,7 +28,7 @@ export const createAuthMembers = (db: Db) => ({
         where academy_id = ${academyId} and role = 'director' and user_id is not null
         order by created_at, member_id limit 1`,
     );
-    return director?.userId;
+    return director && { academyId, userId: director.userId };
   },
 
   hasDirector: async (): Promise<boolean> => {

@@ -189,6 +189,17 @@ export const describeAuthFlows = (name: string, open: () => Promise<FlowHarness>
       expect(errors.filter((error) => error === "too_many_tries")).toHaveLength(7);
     });
 
+    it("[AU8] stops guessing at one account from many networks, after 100 tries", async () => {
+      const guess = (at: number) =>
+        auth.signIn({ email: "guessed@curlew-reach.example", password: "x", address: `198.18.0.${at}` });
+      const tries = await Promise.all(Array.from({ length: 102 }, (_, at) => guess(at)));
+      const errors = tries.map((tried) => (tried.ok ? "in" : tried.error));
+      expect(errors.filter((error) => error === "too_many_tries").length).toBeGreaterThanOrEqual(2);
+      expect(await guess(200)).toEqual({ ok: false, error: "too_many_tries" });
+      clock.advance(15 * MINUTE);
+      expect(await guess(200)).toEqual({ ok: false, error: "wrong_credentials" });
+    }, 20_000);
+
     it("[AU8] forgets the tries of who then signs in", async () => {
       const address = "203.0.113.5";
       for (let round = 0; round < 3; round += 1) {
@@ -238,6 +249,8 @@ export const describeAuthFlows = (name: string, open: () => Promise<FlowHarness>
         ok: false,
         error: "wrong_credentials",
       });
+      await harness.appoint(guide.userId, false);
+      expect(await auth.enterDemo()).toEqual({ ok: false, error: "no_demo" });
     });
   });
 };

@@ -96,7 +96,7 @@ export const describeAuthStore = (name: string, open: () => Promise<ContractHarn
     });
 
     it("[AU10] knows the demonstration's director and whether there is a real one", async () => {
-      expect(await store.demoDirector()).toBe(demo.userId);
+      expect(await store.demoDirector()).toEqual({ academyId: demo.academyId, userId: demo.userId });
       expect(await store.hasDirector()).toBe(true);
     });
 

@@ -78,7 +78,10 @@ const makeMembers = () => {
       const { academyId, memberId, name, role } = found;
       return { academyId, memberId, name, role };
     },
-    demoDirector: async () => members.find((member) => member.isDemo && member.role === "director")?.userId,
+    demoDirector: async () => {
+      const found = members.find((member) => member.isDemo && member.role === "director");
+      return found && { academyId: found.academyId, userId: found.userId };
+    },
     hasDirector: async () => members.some((member) => !member.isDemo),
   };
   return store;

@@ -1,0 +1,7 @@
+import { describeAuthStore } from "../../../packages/auth/src/testing/auth-store-contract.ts";
+import { openAuthDatabase } from "./open-auth-database.ts";
+
+describeAuthStore("store in Postgres", async () => {
+  const { store, makeAcademy, close } = await openAuthDatabase();
+  return { store, makeAcademy, makeOther: () => makeAcademy(false), close };
+});
