@@ -29,3 +29,9 @@ export const handField = z.enum(HANDS, "Choose right, left or not known.");
 export const coachingModeField = z.enum(COACHING_MODES, "Choose one of the four coaching modes.");
 
 export const playerNameField = shortText("The name", 60);
+
+/** For changes that take nothing: an empty object, since a body has to be JSON. Anything more is refused. */
+export const emptyInput = z.strictObject({}, "Nothing is to be sent with this.");
+
+/** For reads that take nothing. */
+export const noInput = emptyInput.optional();

@@ -1,7 +1,8 @@
+import { noInput } from "../fields.ts";
 import { openProcedure } from "../procedure.ts";
 
 /** Who is asking, and for which academy; `member` null when nobody with an account is signed in. */
-export const me = openProcedure.query(async ({ ctx }) => {
+export const me = openProcedure.input(noInput).query(async ({ ctx }) => {
   const found = await ctx.principal();
   if (!found.ok || found.value.kind !== "account") return { member: null, academy: null };
   const { academyId, memberId, name, role } = found.value;

@@ -1,0 +1,57 @@
+import type { ProcedurePath } from "../access.ts";
+
+/** Rows that a sample input names; they have to be there for it to succeed. */
+export interface SampleIds {
+  readonly dayId: string;
+  readonly courtId: string;
+  readonly matchId: string;
+  readonly codeId: string;
+  readonly sessionId: string;
+}
+
+interface Sample {
+  readonly kind: "query" | "mutation";
+  readonly input: unknown;
+}
+
+/** One input for every procedure that it accepts, so that tests can go over all of them. */
+export const sampleInputs = (ids: SampleIds): Record<ProcedurePath, Sample> => {
+  const player = (name: string, own: boolean) => ({ name, hand: "right", own });
+  const { dayId, courtId, matchId, codeId, sessionId } = ids;
+  const sides = { A: [player("Noor V.", true)], B: [player("Visitor red", false)] };
+  return {
+    "setup.status": { kind: "query", input: undefined },
+    "setup.createAcademy": {
+      kind: "mutation",
+      input: {
+        name: "Curlew Reach",
+        timeZone: "Europe/Lisbon",
+        directorName: "Maren H.",
+        email: "maren@curlew-reach.example",
+        password: "tide table heron",
+      },
+    },
+    "setup.loadDemo": { kind: "mutation", input: {} },
+    "account.me": { kind: "query", input: undefined },
+    "account.enterDemo": { kind: "mutation", input: {} },
+    "day.list": { kind: "query", input: undefined },
+    "day.create": { kind: "mutation", input: { name: "Spring day", date: "2026-05-30", courts: 4 } },
+    "day.get": { kind: "query", input: { dayId } },
+    "match.get": { kind: "query", input: { matchId } },
+    "match.add": {
+      kind: "mutation",
+      input: { dayId, courtId, sides, format: "oneSet", coachingMode: "practice", firstServer: "A" },
+    },
+    "match.setCoachingMode": { kind: "mutation", input: { matchId, coachingMode: "permitted" } },
+    "match.log": { kind: "query", input: { matchId, after: 0, limit: 50 } },
+    "code.list": { kind: "query", input: { dayId } },
+    "code.issue": { kind: "mutation", input: { dayId, wanted: { kind: "court", courtId } } },
+    "code.revoke": { kind: "mutation", input: { codeId } },
+    "code.endPhone": { kind: "mutation", input: { sessionId } },
+    "player.list": { kind: "query", input: { ownOnly: true } },
+    "player.add": {
+      kind: "mutation",
+      input: { name: "Idris C.", hand: "left", own: true, birthYear: 2012, squad: "U14", level: 3 },
+    },
+  };
+};
