@@ -118,7 +118,17 @@ export const Charting = (props: ChartingProps) => {
   const secondsLeft = useSecondsLeft(view.score, view.points.at(-1)?.wallMs);
   const { draft, redrawing } = charting.state;
   const { message } = charting;
-  const idle = sayIdle({ view, draft, frame, names, seat: settings.seat, secondsLeft, redrawing, message });
+  const idle = sayIdle({
+    view,
+    draft,
+    frame,
+    names,
+    seat: settings.seat,
+    secondsLeft,
+    opened: charting.state.opened,
+    redrawing,
+    message,
+  });
   return (
     <>
       <ScoreLines names={match.names} own={match.own} score={view.score} before={charting.before} />
@@ -139,7 +149,7 @@ export const Charting = (props: ChartingProps) => {
       <GoBar
         canUndo={charting.canUndo}
         busy={charting.busy}
-        done={snapshot.level === "score" || view.score.over ? undefined : charting.done}
+        done={snapshot.level === "score" || view.score.over ? undefined : { next: charting.done }}
         onUndo={charting.undo}
         onDone={charting.onDone}
         onMore={() => onMore(true)}

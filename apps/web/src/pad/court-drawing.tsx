@@ -62,7 +62,13 @@ export const CourtDrawing = (props: CourtDrawingProps) => {
           </text>
         );
       })}
-      <EndNames map={map} first={names[first]} second={names[first === "A" ? "B" : "A"]} />
+      <EndNames
+        seat={frame.seat}
+        width={width}
+        height={height}
+        first={names[first]}
+        second={names[first === "A" ? "B" : "A"]}
+      />
       {drawn.map(({ id, shot, place }) => (
         <DrawnShot
           key={id}

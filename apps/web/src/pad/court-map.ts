@@ -42,7 +42,7 @@ const FRAMES: Readonly<Record<Seat, Frame>> = {
     farRoom: 330,
     narrowing: 1.36,
     share: 0.355,
-    widest: 0.46,
+    widest: 0.75,
   },
   side: {
     halfRight: 1188.5,

@@ -37,7 +37,7 @@ export const courtPaths = (map: CourtMap): { readonly lines: string; readonly ne
 export const zoneWords = (map: CourtMap): readonly { readonly word: string; readonly at: SeenPoint }[] =>
   map.seat === "behind"
     ? [
-        { word: "long", at: { right: 300, away: 1_390 } },
+        { word: "long", at: { right: 0, away: 1_390 } },
         { word: "wide", at: { right: -540, away: 900 } },
         { word: "wide", at: { right: 540, away: 900 } },
         { word: "net", at: { right: 575, away: 0 } },

@@ -1,29 +1,31 @@
-import { type CourtMap, toScreen } from "./court-map.ts";
+import type { Seat } from "@courtloom/tennis";
 import styles from "./pad.module.css";
 
 interface EndNamesProps {
-  readonly map: CourtMap;
+  readonly seat: Seat;
+  readonly width: number;
+  readonly height: number;
   /** At the near or left end. */
   readonly first: string;
   /** At the far or right end. */
   readonly second: string;
 }
 
-const PLACES = {
-  behind: { first: { right: -250, away: -1_370 }, second: { right: -300, away: 1_390 } },
-  side: { first: { right: -900, away: -520 }, second: { right: 900, away: -520 } },
-} as const;
-
-/** Who is at which end, written on the ground behind the baselines. */
-export const EndNames = ({ map, first, second }: EndNamesProps) => {
-  const near = toScreen(map, PLACES[map.seat].first);
-  const far = toScreen(map, PLACES[map.seat].second);
+/** Who is at which end, in the corners where no ball is drawn. */
+export const EndNames = ({ seat, width, height, first, second }: EndNamesProps) => {
+  const behind = seat === "behind";
   return (
     <>
-      <text className={styles.endName} x={near.x} y={near.y + 6} data-testid="end-first">
+      <text className={styles.endName} x={10} y={height - 12} data-testid="end-first">
         {first}
       </text>
-      <text className={styles.endName} x={far.x} y={far.y + 6} data-testid="end-second">
+      <text
+        className={styles.endName}
+        x={behind ? 10 : width - 10}
+        y={behind ? 20 : height - 12}
+        data-anchor={behind ? "start" : "end"}
+        data-testid="end-second"
+      >
         {second}
       </text>
     </>

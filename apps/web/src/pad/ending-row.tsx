@@ -25,6 +25,7 @@ export const EndingRow = ({ striker, opponent, draft, ending, send }: EndingRowP
     return (
       <Segment
         label={`${striker} missed`}
+        caption={striker}
         choices={[
           { id: "missed", label: `Missed ${ending.miss}`, pressed: true, onPress: choose(ending) },
           { id: "forced", label: "Forced", ...forced(true) },
@@ -42,6 +43,7 @@ export const EndingRow = ({ striker, opponent, draft, ending, send }: EndingRowP
   return (
     <Segment
       label={`How ${striker}’s last ball ended the point`}
+      caption={striker}
       choices={[
         {
           id: "winner",
@@ -51,7 +53,8 @@ export const EndingRow = ({ striker, opponent, draft, ending, send }: EndingRowP
         },
         {
           id: "forcedMiss",
-          label: `${opponent} missed`,
+          label: "Forced",
+          hint: `Forced a miss from ${opponent}`,
           pressed: ending?.type === "forced",
           onPress: choose({ type: "forced" }),
         },

@@ -7,11 +7,13 @@ import { courtsideWords } from "./refusal-words.ts";
 interface EnterFormProps {
   readonly name: string;
   readonly refused: CourtsideRefused | undefined;
+  /** Entries on this phone that wait for a code. */
+  readonly unsent: number;
   readonly onEntered: (courtside: Courtside, name: string) => void;
 }
 
 /** A court code and a name: all that a helper needs. */
-export const EnterForm = ({ name: usualName, refused, onEntered }: EnterFormProps) => {
+export const EnterForm = ({ name: usualName, refused, unsent, onEntered }: EnterFormProps) => {
   const [code, setCode] = useState("");
   const [name, setName] = useState(usualName);
   const [problem, setProblem] = useState(refused && refused.code !== "signed_out" ? refused : undefined);
@@ -28,6 +30,11 @@ export const EnterForm = ({ name: usualName, refused, onEntered }: EnterFormProp
     <form className={styles.enter} onSubmit={(event) => void submit(event)} noValidate>
       <h1>Chart a court</h1>
       <p>The desk has a code for each court.</p>
+      {unsent > 0 && (
+        <p className={styles.problem} data-testid="enter-unsent">
+          {unsent} unsent on this phone. They are kept, and sent once their court’s code is entered.
+        </p>
+      )}
       <label>
         Court code
         <input

@@ -3,16 +3,16 @@ import styles from "./pad.module.css";
 interface GoBarProps {
   readonly canUndo: boolean;
   readonly busy: boolean;
-  /** What Done would make of the score; absent while the point is not finished. */
-  readonly done: string | undefined;
+  /** `undefined` where there is no Done: every touch counts by itself. */
+  readonly done: { readonly next: string | undefined } | undefined;
   readonly onUndo: () => void;
   readonly onDone: () => void;
   readonly onMore: () => void;
 }
 
-/** The bottom row, under the thumb: back, and on. */
+/** The bottom row, under the thumb, always in the same place: back, more, on. Done says the next score. */
 export const GoBar = ({ canUndo, busy, done, onUndo, onDone, onMore }: GoBarProps) => (
-  <div className={styles.go}>
+  <div className={styles.go} data-has-done={done !== undefined}>
     <button type="button" onClick={onUndo} disabled={!canUndo || busy} data-testid="undo">
       <svg viewBox="0 0 24 24" width="20" height="20" aria-hidden="true">
         <path
@@ -24,14 +24,19 @@ export const GoBar = ({ canUndo, busy, done, onUndo, onDone, onMore }: GoBarProp
       </svg>
       Undo
     </button>
-    {done === undefined ? (
-      <button type="button" onClick={onMore} data-testid="more">
-        More
-      </button>
-    ) : (
-      <button type="button" className={styles.done} onClick={onDone} disabled={busy} data-testid="done">
+    <button type="button" onClick={onMore} data-testid="more">
+      More
+    </button>
+    {done && (
+      <button
+        type="button"
+        className={styles.done}
+        onClick={onDone}
+        disabled={busy || done.next === undefined}
+        data-testid="done"
+      >
         <b>Done</b>
-        <span>{done}</span>
+        <span>{done.next ?? "when it is said who won"}</span>
       </button>
     )}
   </div>

@@ -27,7 +27,7 @@ export const MendRow = ({ shot, opponent, redrawing, send }: MendRowProps) => (
       Redraw
     </button>
     <button type="button" onClick={() => send({ type: "strikerChanged" })}>
-      {opponent}’s
+      {opponent}’s ball
     </button>
     <label>
       <span className={styles.hidden}>Kind of shot</span>

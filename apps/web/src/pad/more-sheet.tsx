@@ -133,7 +133,10 @@ export const MoreSheet = ({ names, snapshot, settings, drawing, act, onClose }: 
         <ul>
           <li>{snapshot.status.unsent} unsent from this match</li>
           {snapshot.otherUnsent > 0 && (
-            <li>{snapshot.otherUnsent} unsent from earlier charting on this phone</li>
+            <li>
+              {snapshot.otherUnsent} unsent from earlier charting on this phone. What belongs to another court
+              is sent when that court’s code is entered here.
+            </li>
           )}
           {snapshot.status.rejected.map(({ n, entry }) => (
             <li key={entry.id}>Not taken by the server: entry {n}, kept here</li>

@@ -14,6 +14,7 @@ import { PadMatch } from "./pad-match.tsx";
 import { type PadSettings, readSettings, saveSettings, USUAL_SETTINGS } from "./pad-settings.ts";
 import { usePadSession } from "./use-pad-session.ts";
 import { useTheme } from "./use-theme.ts";
+import { useUnsentCount } from "./use-unsent-count.ts";
 
 type Place =
   | { readonly at: "opening" }
@@ -36,6 +37,7 @@ const placeFor = (courtside: Courtside, matchId: string | undefined): Place => {
 export const PadApp = ({ matchId }: PadAppProps) => {
   const [place, setPlace] = useState<Place>({ at: "opening" });
   const [outbox, setOutbox] = useState<Outbox>();
+  const unsent = useUnsentCount(outbox, place.at === "enter");
   const [settings, setSettings] = useState<PadSettings>(USUAL_SETTINGS);
   useTheme(settings.theme);
   const remember = useCallback((next: PadSettings) => {
@@ -71,6 +73,7 @@ export const PadApp = ({ matchId }: PadAppProps) => {
         <EnterForm
           name={settings.name}
           refused={place.refused}
+          unsent={unsent}
           onEntered={(courtside, name) => {
             remember({ ...settings, name });
             setPlace(placeFor(courtside, undefined));

@@ -12,6 +12,7 @@ import type { RefusalHelp } from "./refusal-words.ts";
 import { seatOf, shownEndOfA } from "./shown-ends.ts";
 import { type StartAnswers, StartSheet } from "./start-sheet.tsx";
 import { StatusBar } from "./status-bar.tsx";
+import { useLeader } from "./use-leader.ts";
 import { useWakeLock } from "./use-wake-lock.ts";
 
 interface PadMatchProps {
@@ -30,6 +31,7 @@ export const PadMatch = (props: PadMatchProps) => {
   const [more, setMore] = useState(false);
   const [plainHttp, setPlainHttp] = useState(() => !window.isSecureContext);
   useWakeLock();
+  const leader = useLeader(match, snapshot.status.refusal);
   const { view, record, status, level } = snapshot;
   const help = (wanted: RefusalHelp) => {
     if (wanted === "tryAgain") session.tryAgain();
@@ -48,7 +50,7 @@ export const PadMatch = (props: PadMatchProps) => {
       {plainHttp && (
         <Notices notices={[PLAIN_HTTP_NOTICE]} onHelp={help} onDismiss={() => setPlainHttp(false)} />
       )}
-      <Notices notices={padNotices(snapshot, match.charting)} onHelp={help} />
+      <Notices notices={padNotices(snapshot, leader)} onHelp={help} />
       {view ? (
         <MatchScreen
           {...{ session, snapshot, view, match, settings, more, onSettings, onLeave }}

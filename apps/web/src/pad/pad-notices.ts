@@ -68,6 +68,6 @@ export const padNotices = (snapshot: PadSnapshot, leader: string | undefined): r
 
 export const PLAIN_HTTP_NOTICE: PadNotice = {
   id: "plainHttp",
-  text: "Plain http: the screen may lock and this page cannot open without the server. Keep it open while you chart.",
+  text: "Plain http: the screen may lock, and this page opens only near the server. Keep it open.",
   help: "none",
 };

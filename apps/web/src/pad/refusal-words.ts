@@ -9,15 +9,15 @@ interface RefusalSaying {
   readonly help: RefusalHelp;
 }
 
-const KEPT = "Everything is on this phone.";
+const KEPT = "All is on this phone.";
 
 /** A sentence for every refusal: what happened, what is safe, what to do. */
 export const REFUSAL_WORDS = {
   signed_out: {
-    text: `You are signed out. ${KEPT} Enter the court's code again to send it.`,
+    text: `You are signed out. ${KEPT} Enter the court’s code again to send it.`,
     help: "enterCode",
   },
-  code_expired: { text: `The court code has ended. ${KEPT} Ask the desk for a new code.`, help: "enterCode" },
+  code_expired: { text: `The code has ended. ${KEPT} Ask the desk for a new code.`, help: "enterCode" },
   forbidden: {
     text: `This match is not on your court. ${KEPT} Ask the desk, or enter this court's code.`,
     help: "enterCode",
@@ -39,7 +39,7 @@ export const REFUSAL_WORDS = {
   unknown_day: { text: `The server does not know this day. ${KEPT} Ask the desk.`, help: "tryAgain" },
   unknown_lane: { text: `The server lost track of this phone. ${KEPT}`, help: "tryAgain" },
   bad_shape: {
-    text: `The server could not read what this page sent. ${KEPT} Load the page again.`,
+    text: `The server could not read this. ${KEPT} Load the page again.`,
     help: "reload",
   },
   too_large: { text: `One entry is too large to send. ${KEPT} Show it to the desk.`, help: "tryAgain" },

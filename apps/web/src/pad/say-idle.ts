@@ -1,5 +1,6 @@
 import type { ByPlayer } from "@courtloom/core";
 import type { MatchView } from "@courtloom/match-log";
+import type { Opened } from "./draft-reducer.ts";
 import { isEmptyDraft, type PointDraft, type PointFrame } from "./point-draft.ts";
 import { endingOf, strokeOf } from "./read-draft.ts";
 import { sayServiceSide } from "./say-score.ts";
@@ -15,6 +16,7 @@ export interface IdleFacts {
   readonly seat: SeatChoice;
   /** Of a rest at a change of ends or between sets. */
   readonly secondsLeft: number | undefined;
+  readonly opened: Opened | undefined;
   readonly redrawing: boolean;
   /** Said once after something was taken back. */
   readonly message: string | undefined;
@@ -60,17 +62,30 @@ const saysBall = ({ draft, frame, names }: IdleFacts): StripText | undefined => 
   };
 };
 
+const saysMended = ({ draft, frame, names, opened }: IdleFacts): StripText | undefined => {
+  const shot = typeof opened === "number" ? draft.shots[opened] : undefined;
+  if (!shot) return undefined;
+  const saying = sayStroke(strokeOf(shot, frame));
+  return {
+    lead: `${names[shot.striker]}: ${saying.lead.toLowerCase()}`,
+    rest: saying.rest,
+    aside: "mending",
+  };
+};
+
 /** What the strip says while no finger draws: the most useful thing at this moment. */
 export const sayIdle = (facts: IdleFacts): StripText => {
   const { view, draft, frame, names, redrawing, message } = facts;
   const server = names[frame.server];
+  if (message) return { lead: message };
   if (redrawing) return { lead: "Redraw this ball", rest: "on the court" };
+  const mended = saysMended(facts);
+  if (mended) return mended;
   const ball = saysBall(facts);
   if (ball) return ball;
   if (draft.serve === "ace") return { lead: `Ace ${server}`, aside: "Done, or mend" };
   if (draft.serve === "doubleFault") return { lead: `Double fault ${server}`, aside: "Done, or mend" };
   if (draft.serve) return { lead: "Draw the return", rest: "from where it was struck" };
-  if (message) return { lead: message };
   if (isEmptyDraft(draft) && view.score.endsDue && view.points.length > 0) return saysChange(facts);
   if (draft.faults === 1) return { lead: "Second serve", rest: `${server}, ${sayServiceSide(view.score)}` };
   return { lead: `${server} serves`, rest: sayServiceSide(view.score) };

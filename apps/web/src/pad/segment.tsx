@@ -4,6 +4,8 @@ import styles from "./pad.module.css";
 export interface SegmentChoice {
   readonly id: string;
   readonly label: ReactNode;
+  /** For screen readers, where the label alone is too short. */
+  readonly hint?: string;
   readonly pressed?: boolean;
   readonly onPress: () => void;
 }
@@ -11,16 +13,24 @@ export interface SegmentChoice {
 interface SegmentProps {
   readonly label: string;
   readonly choices: readonly SegmentChoice[];
+  /** Shown before the buttons: whose ball they are about. */
+  readonly caption?: string;
 }
 
 /** A row of buttons that belong together; the chosen one is filled and says so to screen readers. */
-export const Segment = ({ label, choices }: SegmentProps) => (
+export const Segment = ({ label, choices, caption }: SegmentProps) => (
   <fieldset className={styles.segment} aria-label={label}>
-    {choices.map(({ id, label: text, pressed, onPress }) => (
+    {caption && (
+      <span className={styles.caption} aria-hidden="true">
+        {caption}
+      </span>
+    )}
+    {choices.map(({ id, label: text, hint, pressed, onPress }) => (
       <button
         key={id}
         type="button"
         onClick={onPress}
+        aria-label={hint}
         {...(pressed === undefined ? {} : { "aria-pressed": pressed })}
       >
         {text}

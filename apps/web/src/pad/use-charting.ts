@@ -8,7 +8,7 @@ import {
   type Point,
 } from "@courtloom/match-log";
 import { turnEnds } from "@courtloom/tennis";
-import { useReducer, useState } from "react";
+import { useReducer, useRef, useState } from "react";
 import { EMPTY_STATE, reduceDraft } from "./draft-reducer.ts";
 import { finishPoint, pointNotSeen } from "./finish-point.ts";
 import { lastUndoable } from "./last-undoable.ts";
@@ -40,6 +40,9 @@ const takenBackWords = (fact: LoggedEntry, names: ByPlayer<string>): string => {
   return "Taken back.";
 };
 
+/** A second touch within this after a point is the same finger bouncing, not the next point. */
+const BOUNCE_MS = 400;
+
 export interface ChartingOptions {
   readonly session: PadSession;
   readonly snapshot: PadSnapshot;
@@ -55,6 +58,7 @@ export const useCharting = ({ session, snapshot, view, frame, names }: ChartingO
   const [message, setMessage] = useState<string>();
   /** True from Done to the next touch: the changed number is the thing to look at. */
   const [justDone, setJustDone] = useState(false);
+  const chartedAt = useRef(Number.NEGATIVE_INFINITY);
 
   const chart = async (...bodies: readonly EntryBody[]): Promise<void> => {
     setBusy(true);
@@ -62,6 +66,8 @@ export const useCharting = ({ session, snapshot, view, frame, names }: ChartingO
     setBusy(false);
   };
   const chartPoint = async (point: Point): Promise<void> => {
+    if (busy || performance.now() - chartedAt.current < BOUNCE_MS) return;
+    chartedAt.current = performance.now();
     tick();
     await chart({ kind: "PointCharted", point });
     send({ type: "cleared" });
@@ -93,8 +99,8 @@ export const useCharting = ({ session, snapshot, view, frame, names }: ChartingO
       send(event);
     },
     done: finished && preview(finished),
-    onDone: () => void (finished && !busy && chartPoint(finished)),
-    notSeen: (winner: Side) => void (!busy && chartPoint(pointNotSeen(winner, frame))),
+    onDone: () => void (finished && chartPoint(finished)),
+    notSeen: (winner: Side) => void chartPoint(pointNotSeen(winner, frame)),
     previewOf: (winner: Side) => preview(pointNotSeen(winner, frame)),
     canUndo: !isEmptyDraft(state.draft) || undoable !== undefined,
     undo: () => {
