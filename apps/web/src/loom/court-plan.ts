@@ -1,7 +1,7 @@
 import { BASELINE, type CourtPoint, SIDELINE } from "@courtloom/tennis";
 
 /** A court drawn from above with the striker's end at the bottom, in hundredths of a metre. */
-const MARGIN = { x: 150, y: 230 } as const;
+const MARGIN = { x: 150, y: 170 } as const;
 const HALF = { x: Math.round(SIDELINE * 100) + MARGIN.x, y: Math.round(BASELINE * 100) + MARGIN.y } as const;
 
 export const PLAN = { width: HALF.x * 2, height: HALF.y * 2 } as const;

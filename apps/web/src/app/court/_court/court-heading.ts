@@ -1,3 +1,4 @@
+import type { DeskDay, DeskMatch } from "@courtloom/api";
 import type { ByPlayer } from "@courtloom/core";
 
 /** What a court's page needs beside the log, which holds no names. */
@@ -11,3 +12,14 @@ export interface CourtHeading {
   /** Chartists by lane, as far as they are known. */
   readonly chartists: Readonly<Record<string, string>>;
 }
+
+/** Puts together what the desk knows of a match and its day. A match outside a day is told in UTC. */
+export const courtHeading = (match: DeskMatch, day: DeskDay | undefined): CourtHeading => ({
+  matchId: match.matchId,
+  dayId: day?.day.dayId ?? null,
+  dayName: day?.day.name ?? null,
+  courtNo: day?.courts.find((court) => court.courtId === match.courtId)?.no ?? null,
+  names: match.names,
+  timeZone: day?.timeZone ?? "UTC",
+  chartists: {},
+});

@@ -2,20 +2,24 @@ import type { LoggedEntry, MatchView } from "@courtloom/match-log";
 import { useMemo } from "react";
 import { wallTime } from "../../../board/wall-time.ts";
 import styles from "./court.module.css";
-import type { CourtHeading } from "./court-heading.ts";
-import { logLines } from "./log-lines.ts";
+import { type LogReading, logLines } from "./log-lines.ts";
 
 /** Every entry in order, in words: when, by whom, the score after it, and what became of it. */
 export function CourtLog({
   entries,
   view,
-  heading,
-}: {
+  names,
+  timeZone,
+  chartists,
+}: LogReading & {
   readonly entries: readonly LoggedEntry[];
   readonly view: MatchView;
-  readonly heading: CourtHeading;
+  readonly timeZone: string;
 }) {
-  const lines = useMemo(() => logLines(entries, view, heading), [entries, view, heading]);
+  const lines = useMemo(
+    () => logLines(entries, view, { names, chartists }),
+    [entries, view, names, chartists],
+  );
   return (
     <section className={styles.log} aria-labelledby="log">
       <h2 id="log">
@@ -26,7 +30,7 @@ export function CourtLog({
           <li key={line.id} data-testid={`entry-${line.pos}`} data-struck={line.struck || undefined}>
             <span className={styles.pos}>{line.pos}</span>
             <time dateTime={new Date(line.wallMs).toISOString()}>
-              {wallTime(line.wallMs, heading.timeZone, true)}
+              {wallTime(line.wallMs, timeZone, true)}
             </time>
             <span className={styles.words}>
               {line.struck ? <s>{line.words}</s> : line.words}

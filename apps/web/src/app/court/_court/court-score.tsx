@@ -3,7 +3,6 @@ import type { ReactNode } from "react";
 import { coachingCaption } from "../../../board/coaching-caption.ts";
 import { endWords } from "../../../board/score-lines.ts";
 import { ScoreTable } from "../../../board/score-table.tsx";
-import { LEVEL_WORDS } from "../../../board/tile-words.ts";
 import { Mark } from "../../../loom/mark.tsx";
 import styles from "./court.module.css";
 import type { CourtHeading } from "./court-heading.ts";
@@ -21,10 +20,12 @@ export function CourtScore({
   view,
   heading,
   back,
+  children,
 }: {
   readonly view: MatchView;
   readonly heading: CourtHeading;
   readonly back: ReactNode;
+  readonly children?: ReactNode;
 }) {
   const { players, coachingMode } = view.opened;
   const own = { A: players.A.own, B: players.B.own };
@@ -39,16 +40,18 @@ export function CourtScore({
       <div className={styles.score}>
         <ScoreTable names={heading.names} own={own} score={tileScoreOf(view.score)} />
       </div>
-      <p className={styles.state}>
-        {view.suspended ? <Mark name="suspended" /> : null}
-        <span data-testid="court-state">{stateWords(view, heading)}</span>
-        {view.points.length === 0 ? null : <span>{LEVEL_WORDS[view.level]}</span>}
+      <div className={styles.state}>
+        <p className={styles.stands}>
+          {view.suspended ? <Mark name="suspended" /> : null}
+          <span data-testid="court-state">{stateWords(view, heading)}</span>
+        </p>
+        {children}
         {caption === null ? null : (
-          <b className={styles.caption} data-testid="coaching">
+          <p className={styles.caption} data-testid="coaching">
             {caption}
-          </b>
+          </p>
         )}
-      </p>
+      </div>
     </header>
   );
 }

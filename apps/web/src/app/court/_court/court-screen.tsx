@@ -1,18 +1,22 @@
 "use client";
-import type { CourtMirror } from "@courtloom/sync";
+import type { BoardMirror, CourtMirror, CourtSnapshot } from "@courtloom/sync";
 import Link from "next/link";
 import { useMemo, useState, useSyncExternalStore } from "react";
 import boardStyles from "../../../board/board.module.css";
 import { LostBanner } from "../../../board/lost-banner.tsx";
 import { REFUSAL_WORDS } from "../../../board/refusal-words.ts";
 import { ScreenMessage } from "../../../board/screen-message.tsx";
+import { BoardMirrorContext } from "../../../board/use-board.ts";
 import styles from "./court.module.css";
 import { CourtFigures } from "./court-figures.tsx";
+import { CourtFreshness } from "./court-freshness.tsx";
 import type { CourtHeading } from "./court-heading.ts";
 import { CourtLog } from "./court-log.tsx";
 import { CourtScore } from "./court-score.tsx";
 import { type ChosenFigure, shotsOf } from "./court-shots.ts";
+import { knownChartists } from "./known-chartists.ts";
 import { ShotsPanel } from "./shots-panel.tsx";
+import { useMatchCourt } from "./use-match-court.ts";
 
 function BackToBoard({ dayId }: { readonly dayId: string | null }) {
   if (dayId === null) return null;
@@ -23,42 +27,61 @@ function BackToBoard({ dayId }: { readonly dayId: string | null }) {
   );
 }
 
-/** One match, live: score, figures with the points behind them, every shot drawn, and the log. Staff only. */
-export function CourtScreen({
-  mirror,
-  heading,
-}: {
-  readonly mirror: CourtMirror;
-  readonly heading: CourtHeading;
-}) {
-  const court = useSyncExternalStore(mirror.subscribe, mirror.get, mirror.get);
-  const [chosen, setChosen] = useState<ChosenFigure | null>(null);
-  const shots = useMemo(() => (court.view ? shotsOf(court.view) : []), [court.view]);
-  if (court.state === "refused") {
+/** Before the opening is there: reading, not opened yet, without a connection, or refused. */
+function NothingYet({ court, heading }: { readonly court: CourtSnapshot; readonly heading: CourtHeading }) {
+  const { state, refusal, reachable } = court;
+  const { names, dayId } = heading;
+  if (state === "refused") {
     return (
       <ScreenMessage title="This court is not shown" testId="court-refused">
-        <p>{court.refusal === null ? "" : REFUSAL_WORDS[court.refusal]}</p>
-        <BackToBoard dayId={heading.dayId} />
+        <p>{refusal === null ? "" : REFUSAL_WORDS[refusal]}</p>
+        <BackToBoard dayId={dayId} />
       </ScreenMessage>
     );
   }
-  if (court.view === undefined) {
-    const title = court.state === "live" ? "Not opened yet" : "Reading the match";
-    return (
-      <ScreenMessage title={title} testId="court-loading">
+  const isOpen = state !== "live";
+  return (
+    <ScreenMessage title={isOpen ? "Reading the match" : "Not opened yet"} testId="court-loading">
+      {isOpen ? null : (
         <p>
-          {court.state === "live"
-            ? `${heading.names.A} against ${heading.names.B}. The match shows here from its first point.`
-            : ""}
+          {names.A} against {names.B}. The match shows here from its opening on.
         </p>
-        <p>{court.reachable ? "" : "No connection to the server. Trying again."}</p>
-        <BackToBoard dayId={heading.dayId} />
-      </ScreenMessage>
-    );
-  }
+      )}
+      {reachable ? null : <p>No connection to the server. Trying again.</p>}
+      <BackToBoard dayId={dayId} />
+    </ScreenMessage>
+  );
+}
+
+export interface CourtScreenProps {
+  readonly mirror: CourtMirror;
+  readonly heading: CourtHeading;
+  /** The day's board, for the phone's freshness and the chartist; null for a match outside a day. */
+  readonly board: BoardMirror | null;
+}
+
+/** One match, live: score, figures with the points behind them, every shot drawn, and the log. Staff only. */
+export function CourtScreen({ mirror, heading, board }: CourtScreenProps) {
+  const court = useSyncExternalStore(mirror.subscribe, mirror.get, mirror.get);
+  const onBoard = useMatchCourt(board, heading.matchId);
+  const [chosen, setChosen] = useState<ChosenFigure | null>(null);
+  const shots = useMemo(() => (court.view ? shotsOf(court.view) : []), [court.view]);
+  const chartist = onBoard?.tile.staff?.chartist ?? null;
+  const chartists = useMemo(
+    () => knownChartists(heading.chartists, court.entries, chartist),
+    [heading.chartists, court.entries, chartist],
+  );
+  if (court.view === undefined || court.state === "refused")
+    return <NothingYet court={court} heading={heading} />;
   return (
     <main className={styles.page} data-testid="court" data-connection={court.state}>
-      <CourtScore view={court.view} heading={heading} back={<BackToBoard dayId={heading.dayId} />} />
+      <CourtScore view={court.view} heading={heading} back={<BackToBoard dayId={heading.dayId} />}>
+        {board && onBoard ? (
+          <BoardMirrorContext value={board}>
+            <CourtFreshness court={onBoard} timeZone={heading.timeZone} />
+          </BoardMirrorContext>
+        ) : null}
+      </CourtScore>
       {court.state === "stale" ? (
         <LostBanner lastHeardMs={court.lastHeardMs} timeZone={heading.timeZone} what="page" />
       ) : null}
@@ -66,7 +89,13 @@ export function CourtScreen({
         <CourtFigures view={court.view} names={heading.names} chosen={chosen} choose={setChosen} />
         <ShotsPanel view={court.view} names={heading.names} shots={shots} chosen={chosen} />
       </div>
-      <CourtLog entries={court.entries} view={court.view} heading={heading} />
+      <CourtLog
+        entries={court.entries}
+        view={court.view}
+        names={heading.names}
+        timeZone={heading.timeZone}
+        chartists={chartists}
+      />
     </main>
   );
 }

@@ -1,0 +1,47 @@
+import type { DeskDay, DeskMatch } from "@courtloom/api";
+import { describe, expect, it } from "vitest";
+import { courtHeading } from "./court-heading.ts";
+
+const match: DeskMatch = {
+  matchId: "match-1",
+  dayId: "day-1",
+  courtId: "court-b",
+  orderNo: 1,
+  title: "Round 2",
+  playedOn: "2026-06-20",
+  names: { A: "Noor V.", B: "Elsbeth K." },
+  own: { A: true, B: false },
+  bothOwn: false,
+  doubles: false,
+  format: "Best of 3",
+  coachingMode: "notKnown",
+  subjects: ["A"],
+  firstServer: null,
+  stage: "open",
+};
+const day: DeskDay = {
+  day: { dayId: "day-1", name: "Saturday match play", date: "2026-06-20" },
+  academyName: "Curlew Reach",
+  timeZone: "Europe/London",
+  courts: [
+    { courtId: "court-a", no: 1, name: "Court 1", matches: [] },
+    { courtId: "court-b", no: 2, name: "Court 2", matches: [match] },
+  ],
+  unplaced: [],
+};
+
+describe("heading of a court's page", () => {
+  it("[BD13] takes names from the match and place and zone from its day", () => {
+    expect(courtHeading(match, day)).toMatchObject({
+      dayName: "Saturday match play",
+      courtNo: 2,
+      names: { A: "Noor V.", B: "Elsbeth K." },
+      timeZone: "Europe/London",
+    });
+  });
+
+  it("[BD13] does without a day and without a court", () => {
+    expect(courtHeading(match, undefined)).toMatchObject({ dayId: null, courtNo: null, timeZone: "UTC" });
+    expect(courtHeading({ ...match, courtId: null }, day).courtNo).toBeNull();
+  });
+});

@@ -1,0 +1,22 @@
+import { describe, expect, it } from "vitest";
+import { courtTrial } from "./court-trial.ts";
+import { knownChartists, leadLaneOf } from "./known-chartists.ts";
+
+describe("chartists of a log", () => {
+  const { entries } = courtTrial();
+  const takenOver = entries.map((entry) =>
+    entry.pos > 10 ? { ...entry, laneId: "lane-2", epoch: 2 } : entry,
+  );
+
+  it("[BD13] names the leading lane's chartist as the board does", () => {
+    expect(leadLaneOf(entries)).toBe("lane-1");
+    expect(leadLaneOf(takenOver)).toBe("lane-2");
+    expect(knownChartists({}, takenOver, "Dana H.")).toEqual({ "lane-2": "Dana H." });
+  });
+
+  it("[BD13] names nobody that it does not know", () => {
+    expect(leadLaneOf(entries.slice(0, 1))).toBeUndefined();
+    expect(knownChartists({}, entries, null)).toEqual({});
+    expect(knownChartists({ "lane-1": "Ioan P." }, entries, "Dana H.")).toEqual({ "lane-1": "Ioan P." });
+  });
+});
