@@ -82,9 +82,8 @@ export function createChild(spec: ChildSpec, context: ChildContext): Child {
       return;
     }
     const pauseMs = pauseBeforeStartMs(state.falls);
-    context.tell(
-      `${spec.name} ended (${how.text}); starting it again in ${pauseMs / 1000} s\n${how.lastLines}`,
-    );
+    const detail = how.isShown || how.lastLines === "" ? "" : `\n${how.lastLines}`;
+    context.tell(`${spec.name} ended (${how.text}); starting it again in ${pauseMs / 1000} s${detail}`);
     timer = setTimeout(begin, pauseMs);
   };
   begin();

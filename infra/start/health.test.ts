@@ -1,7 +1,7 @@
 import { createServer, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import { afterEach, describe, expect, it } from "vitest";
-import { isHealthy, namesInstance } from "./health.ts";
+import { askHealth, namesInstance } from "./health.ts";
 
 let server: Server | undefined;
 afterEach(() => server?.close());
@@ -16,16 +16,16 @@ async function serve(status: number, body: string): Promise<number> {
 describe("health", () => {
   it("[ST10] takes only this start's instance id", async () => {
     const port = await serve(200, '{"instanceId":"ours","ok":true}');
-    expect(await isHealthy(port, "ours")).toBe(true);
-    expect(await isHealthy(port, "theirs")).toBe(false);
+    expect(await askHealth(port, "ours")).toBe("well");
+    expect(await askHealth(port, "theirs")).toBe("unwell");
   });
 
-  it("[ST10] does not count an answer with an error, nor none", async () => {
+  it("[ST10] tells an answer with an error from none", async () => {
     const port = await serve(503, '{"instanceId":"ours"}');
-    expect(await isHealthy(port, "ours")).toBe(false);
+    expect(await askHealth(port, "ours")).toBe("unwell");
     server?.close();
     server?.closeAllConnections();
-    expect(await isHealthy(port, "ours")).toBe(false);
+    expect(await askHealth(port, "ours")).toBe("silent");
   });
 
   it.each(["", "ours", '"ours"', "null", "{}", '{"a":{"b":"ours"}}'])(

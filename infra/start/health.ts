@@ -1,18 +1,24 @@
 const TIMEOUT_MS = 3000;
 
 /**
- * True if a process that knows our instance id answers on this loopback port: one left over from an earlier
- * run, or a stranger's, does not count.
+ * *well*: it answers that all it needs is there, and knows this start's instance id. *unwell*: something
+ * answers, but not that; a part whose database is away is better left alone. *silent*: nothing answers.
  */
-export async function isHealthy(port: number, instanceId: string): Promise<boolean> {
+export type Health = "well" | "unwell" | "silent";
+
+/**
+ * Asks `/healthz` on a loopback port. A process left over from an earlier run, or a stranger's, does not know
+ * our instance id and so is never well.
+ */
+export async function askHealth(port: number, instanceId: string): Promise<Health> {
   try {
     const signal = AbortSignal.timeout(TIMEOUT_MS);
-    const response = await fetch(`http://127.0.0.1:${port}/healthz`, { signal, redirect: "error" });
+    const response = await fetch(`http://127.0.0.1:${port}/healthz`, { signal, redirect: "manual" });
     const body = await response.text();
-    return response.ok && namesInstance(body, instanceId);
+    return response.ok && namesInstance(body, instanceId) ? "well" : "unwell";
   } catch {
-    // Refused, cut off or too slow: not healthy, and the caller asks again.
-    return false;
+    // Refused, cut off or too slow: the caller asks again.
+    return "silent";
   }
 }
 

@@ -13,7 +13,10 @@ const LINES_KEPT = 12;
 export interface Ended {
   readonly code: number | null;
   readonly text: string;
+  /** The end of what it complained of, else of what it wrote. */
   readonly lastLines: string;
+  /** True if the terminal has them already. */
+  readonly isShown: boolean;
 }
 
 export interface SpawnedChild {
@@ -43,7 +46,8 @@ export function spawnChild(spec: ChildSpec, context: ChildContext): SpawnedChild
   }
   const ended = new Promise<Ended>((resolve) => {
     const finish = (code: number | null, text: string): void => {
-      resolve({ code, text, lastLines: lastLines.join("\n") || logTail(log) });
+      const isShown = lastLines.length > 0;
+      resolve({ code, text, lastLines: isShown ? lastLines.join("\n") : logTail(log), isShown });
     };
     child.once("error", (error) => finish(1, error.message));
     child.once("exit", (code, signal) => finish(code, signal ?? `exit code ${code}`));

@@ -2,7 +2,7 @@ import type { ChildProcess } from "node:child_process";
 import { setTimeout as pause } from "node:timers/promises";
 import type { ChildContext } from "./child.ts";
 import type { ChildSpec } from "./child-spec.ts";
-import { isHealthy } from "./health.ts";
+import { askHealth, type Health } from "./health.ts";
 
 const HEALTH_EVERY_MS = 100;
 const FIRST_ANSWER_WITHIN_MS = 60_000;
@@ -20,7 +20,7 @@ export async function watchHealth(
 ): Promise<void> {
   const { port } = spec;
   if (port === undefined) return markUp();
-  const ask = (): Promise<boolean> => isHealthy(port, context.instanceId);
+  const ask = (): Promise<Health> => askHealth(port, context.instanceId);
   if (await becomesHealthy(ask, signal)) {
     markUp();
     await staysHealthy(ask, signal);
@@ -30,21 +30,24 @@ export async function watchHealth(
   child.kill("SIGKILL");
 }
 
-async function becomesHealthy(ask: () => Promise<boolean>, signal: AbortSignal): Promise<boolean> {
-  const until = performance.now() + FIRST_ANSWER_WITHIN_MS;
+/** True when it is well; false when it was silent for too long, or nobody needs to know any more. */
+async function becomesHealthy(ask: () => Promise<Health>, signal: AbortSignal): Promise<boolean> {
+  let until = performance.now() + FIRST_ANSWER_WITHIN_MS;
   while (!signal.aborted && performance.now() < until) {
-    if ((await ask()) && !signal.aborted) return true;
+    const health = await ask();
+    if (health === "well" && !signal.aborted) return true;
+    if (health === "unwell") until = performance.now() + FIRST_ANSWER_WITHIN_MS;
     await wait(HEALTH_EVERY_MS, signal);
   }
   return false;
 }
 
 /** Returns when it has been silent for too long, or when nobody needs to know any more. */
-async function staysHealthy(ask: () => Promise<boolean>, signal: AbortSignal): Promise<void> {
+async function staysHealthy(ask: () => Promise<Health>, signal: AbortSignal): Promise<void> {
   let silent = 0;
   while (!signal.aborted && silent < STUCK_AFTER) {
     await wait(CHECK_EVERY_MS, signal);
-    silent = (await ask()) ? 0 : silent + 1;
+    silent = (await ask()) === "silent" ? silent + 1 : 0;
   }
 }
 
