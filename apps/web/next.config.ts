@@ -6,7 +6,7 @@ const ROOT = fileURLToPath(new URL("../..", import.meta.url));
 /** Said by every response, pages and files alike; the policy with a nonce is added per request by `src/proxy.ts`. */
 const EVERYWHERE = [
   { key: "X-Content-Type-Options", value: "nosniff" },
-  { key: "Referrer-Policy", value: "no-referrer" },
+  { key: "Referrer-Policy", value: "same-origin" },
   { key: "X-Frame-Options", value: "DENY" },
   { key: "Cross-Origin-Opener-Policy", value: "same-origin" },
   { key: "Cross-Origin-Resource-Policy", value: "same-origin" },

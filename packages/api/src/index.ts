@@ -15,6 +15,7 @@ export type {
 export type { ApiContext, DemoLoader, DemoState } from "./context.ts";
 export type { DeskCourt, DeskDay } from "./day/get-day.ts";
 export type { CreateDemoAccount, DemoStore } from "./demo/demo-store.ts";
+export { demoToday } from "./demo/demo-today.ts";
 export type { LoadDemo } from "./demo/load-demo.ts";
 export { loadDemo } from "./demo/load-demo.ts";
 export type { ErrorCode } from "./errors/error-code.ts";

@@ -13,7 +13,7 @@ export const metadata: Metadata = {
   title: { default: "Courtloom", template: "%s · Courtloom" },
   description: "Chart shot choices courtside and see every court of a match day.",
   robots: { index: false, follow: false },
-  referrer: "no-referrer",
+  referrer: "same-origin",
   formatDetection: { telephone: false, email: false, address: false },
 };
 
