@@ -29,5 +29,7 @@ export type {
   TryCount,
 } from "./auth-store.ts";
 export { CODE_KINDS } from "./auth-store.ts";
+export { ADVISED_PASSWORD, LONGEST_PASSWORD, SHORTEST_PASSWORD } from "./check-password.ts";
+export { CODE_LENGTH } from "./code-text.ts";
 export { createAuth } from "./create-auth.ts";
 export type { CookieOptions, SetCookie } from "./set-cookie.ts";

@@ -1,4 +1,5 @@
 import { createAuthCodes } from "./auth-store-codes.ts";
+import { createAuthCourtside } from "./auth-store-courtside.ts";
 import { createAuthMembers } from "./auth-store-members.ts";
 import { createAuthTries } from "./auth-store-tries.ts";
 import type { Db } from "./open-db.ts";
@@ -10,5 +11,6 @@ import type { Db } from "./open-db.ts";
 export const createAuthStore = (db: Db) => ({
   ...createAuthMembers(db),
   ...createAuthCodes(db),
+  ...createAuthCourtside(db),
   ...createAuthTries(db),
 });

@@ -191,6 +191,15 @@ export const describeCourtsideFlows = (name: string, open: () => Promise<Courtsi
       expect(await auth.principalOf(cookieOf(forged))).toEqual({ ok: false, error: "signed_out" });
     });
 
+    it("[AU19] goes on under another secret with phones that are in, and knows no code any more", async () => {
+      const { code } = await issueCourt();
+      const { setCookie } = granted(await enter(code));
+      const changed = make(`${SECRET}!`);
+      expect((await changed.principalOf(cookieOf(setCookie))).ok).toBe(true);
+      const entered = await changed.enterWithCode({ code, name: "Wren", address: freshAddress() });
+      expect(entered).toEqual({ ok: false, error: "unknown_code" });
+    });
+
     it("[AU15] stops a network after ten wrong codes in 15 minutes, and only that one", async () => {
       const { code } = await issueCourt();
       const bad = wrongCode(code);
