@@ -1,0 +1,69 @@
+import { createAuth } from "@courtloom/auth";
+import {
+  createAuthStore,
+  createDayStore,
+  createPostgresEntryStore,
+  isUnavailable,
+  openAccounts,
+  openDb,
+} from "@courtloom/db";
+import { readLiveEnv } from "./env.ts";
+import { createLive } from "./live.ts";
+import { createSocketServer } from "./transport/socket-server.ts";
+import { daysOf } from "./wire/days-of.ts";
+import { createPinoLog } from "./wire/pino-log.ts";
+import { processClock, processTimers } from "./wire/process-runtime.ts";
+
+const env = readLiveEnv();
+const log = createPinoLog(env.instanceId, process.stdout);
+const runtime = { clock: processClock, timers: processTimers, log, isOutage: isUnavailable };
+
+const db = openDb(env.appDatabaseUrl);
+const accounts = openAccounts(env.authDatabaseUrl);
+const store = createPostgresEntryStore(db, { log: (line) => log.note(line, {}) });
+const auth = createAuth({
+  accounts,
+  store: createAuthStore(db),
+  secret: env.secret,
+  secureCookies: env.secureCookies,
+  clock: runtime.clock,
+});
+const principalOf = (cookieHeader: string | undefined) => auth.principalOf(cookieHeader);
+const live = createLive({ runtime, store, days: daysOf(createDayStore(db)), principalOf });
+const server = createSocketServer({
+  live,
+  runtime,
+  principalOf,
+  instanceId: env.instanceId,
+  isWell: async () => (await store.incarnation()).ok,
+});
+
+/** Lets go of the port first, so that phones go on with the next process at once, and then of the rest. */
+const stop = async (): Promise<void> => {
+  await server.close();
+  await live.stop();
+  await Promise.all([db.close(), accounts.close()]);
+  process.exit(0);
+};
+
+let stopping = false;
+for (const signal of ["SIGTERM", "SIGINT"] as const) {
+  process.on(signal, () => {
+    if (stopping) return;
+    stopping = true;
+    stop().catch((error: unknown) => {
+      log.fault("stopping failed", { error });
+      process.exit(1);
+    });
+  });
+}
+// A rejection that nobody waited for ended one piece of work; the courts go on, and somebody must look.
+process.on("unhandledRejection", (error) => log.fault("a rejection was not handled", { error }));
+// After an exception nothing is known of the state: the supervisor starts a new process, phones send again.
+process.on("uncaughtException", (error) => {
+  log.fault("an exception was not handled", { error });
+  process.exit(1);
+});
+
+const port = await server.listen(env.port);
+log.note(`live server listens on port ${port}`, {});

@@ -1,0 +1,169 @@
+import { err, ok, type Result } from "@courtloom/core";
+import type { LoggedEntry, MatchOpened, MatchView } from "@courtloom/match-log";
+import { type CourtEntries, DOWN, MAX_READ_ENTRIES, redactEntries } from "@courtloom/protocol";
+import type { Runtime } from "../runtime.ts";
+import type {
+  Appended,
+  LaneOwner,
+  LogStore,
+  MatchCard,
+  MatchHead,
+  MatchRef,
+  OpenLaneRefused,
+  Unavailable,
+} from "../store.ts";
+import type { Viewer } from "../viewer.ts";
+import { createLogReader, type LogReader } from "./log-reader.ts";
+import type { LaneBegun, MatchRoom, OpenLaneAsk, Sight } from "./match-room.ts";
+import { createSerial } from "./serial.ts";
+
+export interface RoomDeps {
+  readonly runtime: Runtime;
+  readonly store: LogStore;
+  readonly openingOf: (card: MatchCard) => Promise<MatchOpened>;
+  /** A head was read. */
+  readonly learned: (head: MatchHead) => void;
+  /** The fold has changed. */
+  readonly folded: (match: MatchRef, view: MatchView) => void;
+}
+
+type Opening = Result<void, OpenLaneRefused | Unavailable>;
+
+/** Makes sure that the log has its first entry. SPEC LV6. */
+const ensureOpen = async (reader: LogReader, card: MatchCard, deps: RoomDeps): Promise<Opening> => {
+  const read = await reader.readOn();
+  if (!read.ok || reader.log().entries.length > 0) return read;
+  const { academyId, matchId } = card;
+  const made = await deps.store.openMatch({ academyId, matchId, opened: await deps.openingOf(card) });
+  if (made.ok) return ok(undefined);
+  // Another node was first, with an opening that differs: theirs holds.
+  return made.error.code === "already_opened" ? ok(undefined) : err({ code: made.error.code });
+};
+
+export const createMatchRoom = (ref: MatchRef, deps: RoomDeps): MatchRoom => {
+  const { runtime, store } = deps;
+  const serial = createSerial();
+  const watchers = new Map<Viewer, Sight>();
+  const owners = new Map<string, LaneOwner>();
+  const listeners = new Set<() => void>();
+  let head: MatchHead | undefined;
+
+  const changed = (): void => {
+    for (const listener of listeners) listener();
+  };
+  const publish = (fresh: readonly LoggedEntry[]): void => {
+    const incarnation = reader.incarnation();
+    if (incarnation === undefined) return;
+    const full: CourtEntries = { matchId: ref.matchId, incarnation, entries: fresh };
+    const redacted: CourtEntries = { ...full, entries: redactEntries(fresh) };
+    for (const [viewer, sight] of watchers)
+      viewer.send(DOWN.courtEntries, sight === "full" ? full : redacted);
+  };
+  const reader = createLogReader({
+    ref,
+    store,
+    runtime,
+    took: (fresh) => {
+      publish(fresh);
+      const { view } = reader.log();
+      if (view) deps.folded(ref, view);
+      changed();
+    },
+  });
+  const readHead = async (): Promise<void> => {
+    const now = await store.head(ref);
+    if (!now.ok) return;
+    head = now.value;
+    deps.learned(now.value);
+  };
+  const catchUp = async (): Promise<void> => {
+    await reader.readOn();
+    if (head === undefined) await readHead();
+    changed();
+  };
+  const restart = async (): Promise<void> => {
+    reader.forget();
+    owners.clear();
+    head = undefined;
+    await catchUp();
+  };
+  const openLane = async (ask: OpenLaneAsk): Promise<Result<LaneBegun, OpenLaneRefused | Unavailable>> => {
+    const { card, ...lane } = ask;
+    const open = await ensureOpen(reader, card, deps);
+    if (!open.ok) return open;
+    const opened = await store.openLane({ ...ref, ...lane });
+    if (!opened.ok) return opened;
+    if (opened.value.incarnation !== reader.incarnation()) await restart();
+    const read = await reader.readOn();
+    const opening = reader.log().entries[0];
+    if (!read.ok || opening === undefined) return err({ code: "unavailable" });
+    owners.set(ask.laneId, ask.owner);
+    await readHead();
+    changed();
+    return ok({ ...opened.value, opening });
+  };
+  /** Tells readers here and on other nodes; the caller of the append is not kept waiting for it. */
+  const spread = async ({ logged, head: pos }: Appended): Promise<void> => {
+    if (logged.length === 0) return;
+    store.notify({ matchId: ref.matchId, pos });
+    if (reader.absorb(logged)) await reader.readOn();
+  };
+  const append: MatchRoom["append"] = (laneId, claimed, items) => {
+    const answer = Promise.withResolvers<Awaited<ReturnType<MatchRoom["append"]>>>();
+    const task = async (): Promise<void> => {
+      const read = reader.incarnation() === undefined ? await reader.readOn() : ok(undefined);
+      const incarnation = reader.incarnation();
+      if (!read.ok || incarnation === undefined) return answer.resolve(err({ code: "unavailable" }));
+      if (incarnation !== claimed) return answer.resolve(err({ code: "other_incarnation", incarnation }));
+      const appended = await store.append({ ...ref, laneId, items });
+      answer.resolve(appended);
+      if (appended.ok) await spread(appended.value);
+    };
+    serial.run(task).catch((error: unknown) => {
+      runtime.log.fault("an append failed", {
+        matchId: ref.matchId,
+        pos: reader.log().entries.length,
+        error,
+      });
+      answer.resolve(err({ code: "unavailable" }));
+    });
+    return answer.promise;
+  };
+  const read: MatchRoom["read"] = (after, watcher) =>
+    serial.run(async () => {
+      const pos = reader.log().entries.length;
+      if (reader.incarnation() === undefined || pos === 0 || after > pos) {
+        const readOn = await reader.readOn();
+        if (!readOn.ok) return readOn;
+      }
+      if (watcher?.still()) watchers.set(watcher.viewer, watcher.sight);
+      const { entries: all } = reader.log();
+      const entries = all.slice(after, after + MAX_READ_ENTRIES);
+      const more = after + entries.length < all.length;
+      return ok({ incarnation: reader.incarnation() ?? "", head: all.length, entries, more });
+    });
+
+  return {
+    ref,
+    pos: () => reader.log().entries.length,
+    incarnation: reader.incarnation,
+    view: () => reader.log().view,
+    head: () => head,
+    takeHead: (next) => {
+      head = next;
+      changed();
+    },
+    openLane: (ask) => serial.run(() => openLane(ask)),
+    ownerOf: (laneId) => owners.get(laneId),
+    append,
+    read,
+    unwatch: (viewer) => void watchers.delete(viewer),
+    catchUp: () => serial.run(catchUp),
+    restart: () => serial.run(restart),
+    onChange: (listener) => {
+      listeners.add(listener);
+      return () => void listeners.delete(listener);
+    },
+    isQuiet: () => watchers.size === 0 && listeners.size === 0 && serial.waiting() === 0,
+  };
+};

@@ -1,0 +1,69 @@
+import { err, ok, type Principal } from "@courtloom/core";
+import type { PrincipalOf, SessionRefusal } from "../look-ups.ts";
+
+/** Everybody whom the tests know, by cookie. */
+export const PEOPLE = {
+  director: {
+    kind: "account",
+    academyId: "curlew",
+    userId: "u1",
+    memberId: "mb1",
+    name: "Maren H.",
+    role: "director",
+  },
+  coach: {
+    kind: "account",
+    academyId: "curlew",
+    userId: "u2",
+    memberId: "mb2",
+    name: "Tobias A.",
+    role: "coach",
+  },
+  stranger: {
+    kind: "account",
+    academyId: "sandbar",
+    userId: "u9",
+    memberId: "mb9",
+    name: "Otto R.",
+    role: "director",
+  },
+  helper: {
+    kind: "courtside",
+    academyId: "curlew",
+    sessionId: "s1",
+    name: "Dana H.",
+    dayId: "d1",
+    courtId: "c1",
+  },
+  otherHelper: {
+    kind: "courtside",
+    academyId: "curlew",
+    sessionId: "s2",
+    name: "Pell O.",
+    dayId: "d1",
+    courtId: "c2",
+  },
+  wall: { kind: "wall", academyId: "curlew", sessionId: "s3", dayId: "d1" },
+} as const satisfies Readonly<Record<string, Principal>>;
+
+export type Person = keyof typeof PEOPLE;
+
+export interface Sessions {
+  readonly principalOf: PrincipalOf;
+  /** From now on this person's session is refused. */
+  readonly revoke: (person: Person, refusal: SessionRefusal) => void;
+}
+
+/** Sessions whose cookie is the person's name. */
+export const createSessions = (): Sessions => {
+  const revoked = new Map<string, SessionRefusal>();
+  const people = new Map<string, Principal>(Object.entries(PEOPLE));
+  return {
+    principalOf: async (cookie) => {
+      const found = people.get(cookie ?? "");
+      const refusal = revoked.get(cookie ?? "");
+      return found && !refusal ? ok(found) : err(refusal ?? "signed_out");
+    },
+    revoke: (person, refusal) => void revoked.set(person, refusal),
+  };
+};

@@ -1,0 +1,57 @@
+import { byPlayer, SIDES } from "@courtloom/core";
+import type { MatchCard as DatabaseCard, DayStore as DatabaseDays } from "@courtloom/db";
+import { figuresOf, freezeOpening, tallyOf } from "@courtloom/decisions";
+import type { MatchView } from "@courtloom/match-log";
+import type { DayStore, MatchCard, MatchRef } from "../store.ts";
+import { pastTallies } from "./past-tallies.ts";
+
+/** The names that a doubles log knows its players by, in order of service. */
+const DOUBLES_ORDER = {
+  A: ["A1", "B1", "A2", "B2"],
+  B: ["B1", "A1", "B2", "A2"],
+} as const;
+
+type OpeningDays = Pick<DatabaseDays, "academyTallies">;
+
+/** Until somebody says who won the toss, side A serves first; the pad puts it right with an entry. */
+const openingOf = async (days: OpeningDays, card: MatchCard) => {
+  const { matchId, format, players, doubles, coachingMode } = card;
+  const firstServer = card.firstServer ?? "A";
+  return freezeOpening({
+    matchId,
+    format,
+    firstServer,
+    doubles,
+    coachingMode,
+    players: byPlayer((side) => {
+      const { playerId, hand, own } = players[side];
+      return { playerId, hand, own };
+    }),
+    ...(doubles ? { doublesOrder: DOUBLES_ORDER[firstServer] } : {}),
+    past: await pastTallies(days, card as DatabaseCard),
+  });
+};
+
+/** Writes whether the match is over and, if so, what each charted player did in it. SPEC LV12. */
+const settle = async (days: DatabaseDays, match: MatchRef, view: MatchView): Promise<void> => {
+  const over = view.score.over || view.sealed;
+  await days.setMatchOver({ ...match, over });
+  if (!over) return;
+  const figures = figuresOf(view);
+  for (const side of SIDES) {
+    const mine = figures[side];
+    if (!mine) continue;
+    const tally = tallyOf(mine);
+    const { playerId } = view.opened.players[side];
+    const written = await days.writeTally({ ...match, playerId, version: String(tally.version), tally });
+    if (!written.ok) throw new Error(`the tally of side ${side} was refused: ${written.error.code}`);
+  }
+};
+
+/** The day's tables as the rooms need them, over the database's. */
+export const daysOf = (days: DatabaseDays): DayStore => ({
+  matchCard: (match) => days.matchCard(match),
+  dayBoard: (day) => days.dayBoard(day),
+  openingOf: (card) => openingOf(days, card),
+  settle: (match, view) => settle(days, match, view),
+});
