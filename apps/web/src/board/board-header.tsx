@@ -1,4 +1,5 @@
 import type { BoardDay } from "@courtloom/sync";
+import Link from "next/link";
 import styles from "./board.module.css";
 import { countItems } from "./day-counts.ts";
 import { useBoard, useBoardMirror, useDayCounts, useIsStale, useTicking } from "./use-board.ts";
@@ -25,7 +26,7 @@ function AcademyClock({ timeZone }: { readonly timeZone: string }) {
 }
 
 /** The academy, the day, how many courts are at what, and the time at the academy. */
-export function BoardHeader({ day }: { readonly day: BoardDay }) {
+export function BoardHeader({ day, deskHref }: { readonly day: BoardDay; readonly deskHref: string | null }) {
   const stale = useIsStale();
   const figures = useBoard(({ board }) =>
     [...board.courts.values()].some(({ tile }) => tile.staff !== undefined),
@@ -33,7 +34,15 @@ export function BoardHeader({ day }: { readonly day: BoardDay }) {
   return (
     <header className={styles.header}>
       <h1>
-        {day.academyName} <span>{day.dayName}</span>
+        {deskHref === null ? (
+          day.academyName
+        ) : (
+          <Link className={styles.home} href={deskHref} prefetch={false}>
+            {day.academyName}
+            <span className="vh">, to the desk</span>
+          </Link>
+        )}{" "}
+        <span>{day.dayName}</span>
       </h1>
       {stale ? null : <Counts />}
       <AcademyClock timeZone={day.timeZone} />

@@ -41,19 +41,24 @@ function Lost() {
   return stale ? <LostBanner lastHeardMs={lastHeardMs} timeZone={timeZone} what="board" /> : null;
 }
 
-function Courts() {
+function Courts({ deskHref }: { readonly deskHref: string | null }) {
   const order = useBoard((snapshot) => snapshot.board.order);
   if (order.length === 0) {
     return (
-      <p className={styles.noCourts} data-testid="no-courts">
-        No courts yet. Add the order of play.
-      </p>
+      <main className={styles.noCourts} data-testid="no-courts">
+        <p>No courts yet. Add the order of play.</p>
+        {deskHref === null ? null : (
+          <Link className={styles.action} href={deskHref}>
+            To the desk
+          </Link>
+        )}
+      </main>
     );
   }
   const dense = isDense(order.length);
   const measures = {
     "--cols": boardColumns(order.length),
-    "--fit": dense ? "3.6cqi" : "4.35cqi",
+    "--fit": dense ? "3.55cqi" : "4.35cqi",
     "--fit-plain": dense ? "5cqi" : "5.6cqi",
   };
   return (
@@ -65,25 +70,31 @@ function Courts() {
   );
 }
 
-function Screen() {
+function Screen({ deskHref }: { readonly deskHref: string | null }) {
   const state = useBoard((snapshot) => snapshot.state);
   const day = useBoard((snapshot) => snapshot.board.day);
   if (state === "refused") return <Refused />;
   if (day === undefined) return <Loading />;
   return (
     <div className={styles.board} data-testid="board" data-connection={state}>
-      <BoardHeader day={day} />
+      <BoardHeader day={day} deskHref={deskHref} />
       <Lost />
-      <Courts />
+      <Courts deskHref={deskHref} />
     </div>
   );
 }
 
+export interface BoardScreenProps {
+  readonly mirror: BoardMirror;
+  /** Where staff go from here; null on a public wall, which leads nowhere. */
+  readonly deskHref: string | null;
+}
+
 /** All courts of a day over a mirror: the staff board, or a public wall where the tiles carry no figures. */
-export function BoardScreen({ mirror }: { readonly mirror: BoardMirror }) {
+export function BoardScreen({ mirror, deskHref }: BoardScreenProps) {
   return (
     <BoardMirrorContext value={mirror}>
-      <Screen />
+      <Screen deskHref={deskHref} />
     </BoardMirrorContext>
   );
 }

@@ -18,5 +18,5 @@ export function LiveBoard({ dayId, view }: { readonly dayId: string; readonly vi
     };
   }, [dayId, view]);
   if (mirror === null) return <ScreenMessage title="Reading the courts" testId="board-loading" />;
-  return <BoardScreen mirror={mirror} />;
+  return <BoardScreen mirror={mirror} deskHref={view === "staff" ? "/desk" : null} />;
 }

@@ -3,7 +3,11 @@ import { readTheme } from "../../server/read-theme.ts";
 import { problemSentence } from "./_wall/enter-wall.ts";
 import styles from "./wall.module.css";
 
-export const metadata: Metadata = { title: "Open a wall" };
+export const metadata: Metadata = {
+  title: "Open a wall",
+  // Under "no-referrer" a browser hides the origin of a plain form, and the server takes a form from itself only.
+  referrer: "same-origin",
+};
 
 interface WallEntryProps {
   readonly searchParams: Promise<{ readonly problem?: string | string[] }>;

@@ -1,13 +1,16 @@
 import type { Metadata } from "next";
 import { LiveBoard } from "../../../board/live-board.tsx";
+import { requireStaff } from "../../../server/require-staff.ts";
 
 export const metadata: Metadata = { title: "Board" };
 
-/** The staff board of a day. The live server decides who may see it. */
+/** The staff board of a day. */
 export default async function BoardPage({
   params,
 }: {
   readonly params: Promise<{ readonly dayId: string }>;
 }) {
-  return <LiveBoard dayId={(await params).dayId} view="staff" />;
+  const { dayId } = await params;
+  await requireStaff(`/board/${dayId}`);
+  return <LiveBoard dayId={dayId} view="staff" />;
 }

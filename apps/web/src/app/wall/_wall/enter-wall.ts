@@ -1,7 +1,7 @@
 import type { Auth, CodeRefusal, SetCookie } from "@courtloom/auth";
 
 /** Why a screen did not get in; closed, each with a sentence. */
-export type WallProblem = Exclude<CodeRefusal, "bad_name"> | "court_code";
+export type WallProblem = Exclude<CodeRefusal, "bad_name"> | "court_code" | "other_site" | "unavailable";
 
 export const WALL_PROBLEMS = {
   unknown_code: "There is no such code. Check it with the desk.",
@@ -9,6 +9,8 @@ export const WALL_PROBLEMS = {
   revoked: "That code was taken back. Ask the desk for a new one.",
   too_many_tries: "Too many tries from this network. Wait a minute, then try again.",
   court_code: "That code is for a phone on court. A wall has a code of its own: ask the desk.",
+  other_site: "That came from another page. Type the code here.",
+  unavailable: "The server could not check the code. Try again in a moment.",
 } satisfies Record<WallProblem, string>;
 
 const isProblem = (text: string): text is WallProblem => Object.hasOwn(WALL_PROBLEMS, text);
