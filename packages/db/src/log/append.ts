@@ -4,6 +4,7 @@ import type postgres from "postgres";
 import type { Append, Appended, AppendRefused } from "../entry-store.ts";
 import { inAcademy } from "../in-academy.ts";
 import type { Db } from "../open-db.ts";
+import { appendNext } from "./append-next.ts";
 import { type HashedItem, hashItem } from "./hash-item.ts";
 import { findMatch, type HeadRow, lockHead } from "./head-row.ts";
 import { insertItems } from "./insert-entries.ts";
@@ -21,9 +22,19 @@ interface KnownRow {
   readonly id: string | null;
 }
 
-/** One transaction: lock, look at the lane, decide, insert, move the cursor, commit. Rules ES4 to ES9. */
+/** One transaction, whichever way it goes. Rules ES4 to ES9. */
 export async function append(db: Db, batch: Append): Promise<Result<Appended, AppendRefused>> {
   const items = batch.items.map(hashItem);
+  const next = await appendNext(db, batch, items);
+  return next ? ok(next) : appendWithCare(db, batch, items);
+}
+
+/** Lock, look at the lane, decide, insert, move the cursor, commit. */
+async function appendWithCare(
+  db: Db,
+  batch: Append,
+  items: readonly HashedItem[],
+): Promise<Result<Appended, AppendRefused>> {
   return inAcademy(db, batch.academyId, async ({ sql }) => {
     const [[head], [lane], known] = await Promise.all([
       lockHead(sql, batch),

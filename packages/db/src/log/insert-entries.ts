@@ -11,7 +11,7 @@ export interface LaneAt extends MatchRef {
 }
 
 /** Gives each readable item its pos, dense from `head + 1`. */
-export function placeItems(items: readonly HashedItem[], lane: LaneAt): readonly LoggedEntry[] {
+function placeItems(items: readonly HashedItem[], lane: LaneAt): readonly LoggedEntry[] {
   let pos = lane.head;
   return items.flatMap((item) => {
     if (!("entry" in item)) return [];
@@ -28,28 +28,37 @@ export async function insertItems(
 ): Promise<readonly LoggedEntry[]> {
   const logged = placeItems(items, lane);
   const { academyId, matchId, laneId, epoch } = lane;
-  const hashes = new Map(items.map((item) => [item.n, item.hash]));
-  const cursor = items.at(-1)?.n ?? 0;
+  const entries = items.filter((item) => "entry" in item);
+  const { ids, hashes, texts } = entryColumns(entries);
   await Promise.all([
     sql`
       with moved as (
-        update lane set cursor = ${cursor}
+        update lane set cursor = ${items.at(-1)?.n ?? 0}
         where academy_id = ${academyId} and match_id = ${matchId} and lane_id = ${laneId}
       ), grown as (
         update match_head set pos = ${lane.head + logged.length}, changed_at = clock_timestamp()
         where academy_id = ${academyId} and match_id = ${matchId}
       )
       insert into entry (academy_id, match_id, lane_id, epoch, pos, n, entry_id, hash, entry)
-      select ${academyId}, ${matchId}, ${laneId}, ${epoch}, new.pos, new.n, new.id, decode(new.hash, 'hex'), new.entry::json
-      from unnest(${logged.map((l) => l.pos)}::int[], ${logged.map((l) => l.entry.n)}::int[],
-                  ${logged.map((l) => l.entry.id)}::text[],
-                  ${logged.map((l) => hashes.get(l.entry.n) ?? "")}::text[],
-                  ${logged.map((l) => JSON.stringify(l.entry))}::text[])
-        as new (pos, n, id, hash, entry)`.execute(),
+      select ${academyId}, ${matchId}, ${laneId}, ${epoch}, ${lane.head} + new.i, new.n, new.id,
+             decode(new.hash, 'hex'), new.entry::json
+      from unnest(${entries.map(({ n }) => n)}::int[], ${ids}::text[], ${hashes}::text[], ${texts}::text[])
+        with ordinality as new (n, id, hash, entry, i)`.execute(),
     insertRejected(sql, lane, items),
   ]);
   return logged;
 }
+
+export type EntryItem = Extract<HashedItem, { readonly entry: unknown }>;
+
+/** Column by column, as one statement takes them. */
+export const entryColumns = (
+  entries: readonly EntryItem[],
+): { readonly ids: string[]; readonly hashes: string[]; readonly texts: string[] } => ({
+  ids: entries.map(({ entry }) => entry.id),
+  hashes: entries.map(({ hash }) => hash),
+  texts: entries.map(({ entry }) => JSON.stringify(entry)),
+});
 
 async function insertRejected(
   sql: postgres.TransactionSql,
