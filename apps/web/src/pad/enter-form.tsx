@@ -27,56 +27,58 @@ export const EnterForm = ({ name: usualName, refused, unsent, onEntered }: Enter
     else setProblem(entered.error);
   };
   return (
-    <form className={styles.enter} onSubmit={(event) => void submit(event)} noValidate>
-      <h1>Chart a court</h1>
-      <p>The desk has a code for each court.</p>
-      {unsent > 0 && (
-        <p className={styles.problem} data-testid="enter-unsent">
-          {unsent} unsent on this phone. They are kept, and sent once their court’s code is entered.
-        </p>
-      )}
-      <label>
-        Court code
-        <input
-          name="code"
-          value={code}
-          onChange={(event) => setCode(event.target.value)}
-          autoComplete="off"
-          autoCapitalize="characters"
-          autoCorrect="off"
-          spellCheck={false}
-          enterKeyHint="next"
-          aria-invalid={problem?.code.startsWith("code") ?? false}
-          aria-describedby={problem ? "enter-problem" : undefined}
-          required
-        />
-      </label>
-      <label>
-        Your name
-        <input
-          name="name"
-          value={name}
-          onChange={(event) => setName(event.target.value)}
-          autoComplete="name"
-          maxLength={40}
-          enterKeyHint="go"
-          aria-invalid={problem?.code === "name_missing"}
-          aria-describedby={problem ? "enter-problem" : undefined}
-          required
-        />
-      </label>
-      {problem && (
-        <p id="enter-problem" role="alert" className={styles.problem} data-testid="enter-problem">
-          {courtsideWords(problem)}
-        </p>
-      )}
-      <button
-        type="submit"
-        className={styles.primary}
-        disabled={busy || code.trim() === "" || name.trim() === ""}
-      >
-        {busy ? "Checking…" : "Open the court"}
-      </button>
-    </form>
+    <main>
+      <form className={styles.enter} onSubmit={(event) => void submit(event)} noValidate>
+        <h1>Chart a court</h1>
+        <p>The desk has a code for each court.</p>
+        {unsent > 0 && (
+          <p className={styles.problem} data-testid="enter-unsent">
+            {unsent} unsent on this phone. They are kept, and sent once their court’s code is entered.
+          </p>
+        )}
+        <label>
+          Court code
+          <input
+            name="code"
+            value={code}
+            onChange={(event) => setCode(event.target.value)}
+            autoComplete="off"
+            autoCapitalize="characters"
+            autoCorrect="off"
+            spellCheck={false}
+            enterKeyHint="next"
+            aria-invalid={problem?.code.startsWith("code") ?? false}
+            aria-describedby={problem ? "enter-problem" : undefined}
+            required
+          />
+        </label>
+        <label>
+          Your name
+          <input
+            name="name"
+            value={name}
+            onChange={(event) => setName(event.target.value)}
+            autoComplete="name"
+            maxLength={40}
+            enterKeyHint="go"
+            aria-invalid={problem?.code === "name_missing"}
+            aria-describedby={problem ? "enter-problem" : undefined}
+            required
+          />
+        </label>
+        {problem && (
+          <p id="enter-problem" role="alert" className={styles.problem} data-testid="enter-problem">
+            {courtsideWords(problem)}
+          </p>
+        )}
+        <button
+          type="submit"
+          className={styles.primary}
+          disabled={busy || code.trim() === "" || name.trim() === ""}
+        >
+          {busy ? "Checking…" : "Open the court"}
+        </button>
+      </form>
+    </main>
   );
 };

@@ -4,7 +4,8 @@ import type { LaneRecord } from "@courtloom/sync";
 /**
  * The match log as this phone sees it: what the server has committed, then this phone's own entries that
  * are not in it yet, in order, at the places that they will have if nobody else writes. Entries that the
- * server will never take stay out. Empty until the opening is known.
+ * server will never take stay out, and so does all of a lane that the server never opened: whether it makes
+ * the score is not known. Empty until the opening is known.
  */
 export const joinLog = (
   committed: readonly LoggedEntry[],
@@ -16,7 +17,8 @@ export const joinLog = (
   if (!last) return [];
   const ids = new Set(known.map((logged) => logged.entry.id));
   const rejected = new Set(record.rejected.map(({ n }) => n));
-  const waiting = own.filter((entry) => !ids.has(entry.id) && !rejected.has(entry.n));
+  const opened = record.epoch > 0;
+  const waiting = own.filter((entry) => opened && !ids.has(entry.id) && !rejected.has(entry.n));
   const { laneId, epoch } = record;
   return [...known, ...waiting.map((entry, i) => ({ pos: last.pos + 1 + i, laneId, epoch, entry }))];
 };

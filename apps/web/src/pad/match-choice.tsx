@@ -18,7 +18,7 @@ const STATE_WORDS: Readonly<Record<CourtsideMatch["state"], string>> = {
 
 /** The matches on this court in order of play. */
 export const MatchChoice = ({ courtside, onChoose, onRead, onEnterCode }: MatchChoiceProps) => (
-  <section className={styles.choose} aria-label="Matches on this court">
+  <main className={styles.choose}>
     <h1>{courtside.courtName}</h1>
     <p>
       {courtside.matches.length === 0
@@ -47,5 +47,5 @@ export const MatchChoice = ({ courtside, onChoose, onRead, onEnterCode }: MatchC
     <button type="button" className={styles.secondary} onClick={onEnterCode}>
       Hand over: another name or court
     </button>
-  </section>
+  </main>
 );

@@ -66,7 +66,7 @@ export const PadApp = ({ matchId }: PadAppProps) => {
     void open();
   }, [look]);
 
-  if (!outbox || place.at === "opening") return <p className={styles.opening}>Opening the pad…</p>;
+  if (!outbox || place.at === "opening") return <Opening />;
   switch (place.at) {
     case "enter":
       return (
@@ -118,3 +118,9 @@ const ChartedMatch = ({ courtside, outbox, ...rest }: ChartedMatchProps) => {
     <p className={styles.opening}>Opening the pad…</p>
   );
 };
+
+const Opening = () => (
+  <main className={styles.opening}>
+    <h1>Opening the pad…</h1>
+  </main>
+);

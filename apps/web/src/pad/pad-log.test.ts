@@ -50,6 +50,10 @@ describe("the log as the phone sees it", () => {
     expect(joinLog([], unopened, [point("a", 1)])).toEqual([]);
   });
 
+  it("[PD11] leaves out a lane that the server never opened, so that nothing counts twice", () => {
+    expect(ids(joinLog([opening], { ...record, epoch: 0 }, [point("a", 1)]))).toEqual(["1 open"]);
+  });
+
   it("[PD11] leaves out what the server will never take", () => {
     const rejected = { ...record, rejected: [{ n: 1, code: "bad_shape" as const }] };
     expect(ids(joinLog([opening], rejected, [point("a", 1), point("b", 2)]))).toEqual(["1 open", "2 b"]);

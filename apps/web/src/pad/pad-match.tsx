@@ -3,6 +3,7 @@ import type { EndSeen } from "@courtloom/tennis";
 import { useState, useSyncExternalStore } from "react";
 import { Charting } from "./charting.tsx";
 import type { CourtsideMatch } from "./courtside.ts";
+import { LeadTaken } from "./lead-taken.tsx";
 import { Notices } from "./notices.tsx";
 import styles from "./pad.module.css";
 import { PLAIN_HTTP_NOTICE, padNotices } from "./pad-notices.ts";
@@ -33,6 +34,8 @@ export const PadMatch = (props: PadMatchProps) => {
   useWakeLock();
   const leader = useLeader(match, snapshot.status.refusal);
   const { view, record, status, level } = snapshot;
+  // A lane that the server never opened does not make the score; one that lost the lead goes on as second.
+  const taken = status.refusal === "lead_taken" && record.epoch === 0;
   const help = (wanted: RefusalHelp) => {
     if (wanted === "tryAgain") session.tryAgain();
     if (wanted === "enterCode") onEnterCode();
@@ -40,6 +43,9 @@ export const PadMatch = (props: PadMatchProps) => {
   };
   return (
     <main className={styles.pad} data-testid="pad" data-level={level} data-signal={status.signal}>
+      <h1 className={styles.hidden}>
+        Pad, {match.names.A} and {match.names.B}
+      </h1>
       <StatusBar
         courtName={record.courtName}
         chartist={record.chartist}
@@ -50,8 +56,17 @@ export const PadMatch = (props: PadMatchProps) => {
       {plainHttp && (
         <Notices notices={[PLAIN_HTTP_NOTICE]} onHelp={help} onDismiss={() => setPlainHttp(false)} />
       )}
-      <Notices notices={padNotices(snapshot, leader)} onHelp={help} />
-      {view ? (
+      {!taken && <Notices notices={padNotices(snapshot, leader)} onHelp={help} />}
+      {taken ? (
+        <LeadTaken
+          match={match}
+          view={view}
+          leader={leader}
+          unsent={status.unsent}
+          onTryAgain={session.tryAgain}
+          onLeave={onLeave}
+        />
+      ) : view && record.epoch > 0 ? (
         <MatchScreen
           {...{ session, snapshot, view, match, settings, more, onSettings, onLeave }}
           onMore={setMore}
