@@ -26,6 +26,8 @@ const config: NextConfig = {
   outputFileTracingRoot: ROOT,
   // Types are checked by `npm run typecheck` over the whole workspace; a build that serves people does not repeat it.
   typescript: { ignoreBuildErrors: true },
+  // A page that is not for this person answers 403 with its own screen.
+  experimental: { authInterrupts: true },
   serverExternalPackages: ["@node-rs/argon2", "pino", "postgres"],
   headers: async () => [
     { source: "/:path*", headers: EVERYWHERE },

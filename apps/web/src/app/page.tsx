@@ -1,3 +1,0 @@
-export default function Page() {
-  return <main>Courtloom</main>;
-}
