@@ -1,0 +1,104 @@
+import type { DayStore as DatabaseDays, TallyRow } from "@courtloom/db";
+import { foldLog, type LoggedEntry } from "@courtloom/match-log";
+import { describe, expect, it } from "vitest";
+import type { MatchCard } from "../store.ts";
+import { createMemoryStore } from "../testing/create-node.ts";
+import { pointEntries } from "../testing/entries.ts";
+import { createMatchDay } from "../testing/match-day.ts";
+import { daysOf } from "./days-of.ts";
+
+const M1 = { academyId: "curlew", matchId: "m1" };
+const row = (playerId: string, matchId: string, tally: unknown): TallyRow => ({
+  matchId,
+  playerId,
+  playedOn: "2026-05-01",
+  version: "1",
+  tally,
+});
+const counts = (x: number, n: number) => ({
+  version: 1,
+  lineMissed: { x, n },
+  lineShare: { x: n, n: n * 3 },
+});
+
+/** The database's functions, as far as they are called; what is written is kept. */
+const database = (tallies: readonly TallyRow[]) => {
+  const written: unknown[] = [];
+  const card = createMatchDay(createMemoryStore(() => 0));
+  const days = {
+    academyTallies: async () => tallies,
+    setMatchOver: async (args: unknown) => void written.push(args),
+    writeTally: async (args: unknown) => {
+      written.push(args);
+      return { ok: true, value: undefined };
+    },
+  } as unknown as DatabaseDays;
+  const cardOf = async (): Promise<MatchCard> => {
+    const found = await card.matchCard(M1);
+    if (!found) throw new Error("the fixture has match m1");
+    return found;
+  };
+  return { days: daysOf(days), written, cardOf };
+};
+
+describe("the day's tables as the rooms use them", () => {
+  it("[LV6] freezes the opening from the card and what was charted before, this match left out", async () => {
+    const past = Array.from({ length: 20 }, (_, i) => row("m1-A", `old-${i}`, counts(4, 10)));
+    const { days, cardOf } = database([
+      ...past,
+      row("m1-A", "m1", counts(10, 10)),
+      row("x", "y", { version: 9 }),
+    ]);
+    const opened = await days.openingOf({ ...(await cardOf()), firstServer: null });
+    expect(opened).toMatchObject({
+      kind: "MatchOpened",
+      matchId: "m1",
+      firstServer: "A",
+      players: { A: { playerId: "m1-A", hand: "right", own: true }, B: { own: false } },
+      subjects: ["A"],
+      coachingMode: "practice",
+      usualRates: { A: { lineMissed: { source: "own" } }, B: {} },
+    });
+    expect(opened.usualRates?.A.lineMissed?.mean).toBeCloseTo(0.4, 2);
+    expect(JSON.stringify(opened)).not.toContain("Noor");
+  });
+
+  it("[LV6] a doubles match has its players by the log's own names, the server's pair first", async () => {
+    const { days, cardOf } = database([]);
+    const opened = await days.openingOf({ ...(await cardOf()), doubles: true, firstServer: "B" });
+    expect(opened).toMatchObject({ doubles: true, subjects: [], doublesOrder: ["B1", "A1", "B2", "A2"] });
+  });
+
+  it("[LV12] writes that a match is over with the tally of each charted player, and that it is not", async () => {
+    const { days, written, cardOf } = database([]);
+    const entries = pointEntries(1, 1, 8);
+    const opening = await days.openingOf(await cardOf());
+    const first = {
+      v: 1,
+      id: "00000000-0000-4000-8000-000000000000",
+      n: 1,
+      atMs: 0,
+      wallMs: 0,
+      body: opening,
+    } as const;
+    const log: LoggedEntry[] = [
+      { pos: 1, laneId: "desk", epoch: 0, entry: first },
+      ...entries.map((entry, i) => ({ pos: i + 2, laneId: "lane-1", epoch: 1, entry })),
+    ];
+    const view = foldLog(log);
+    if (!view.ok) throw new Error(view.error);
+    await days.settle(M1, view.value);
+    expect(written).toEqual([{ ...M1, over: false }]);
+    written.length = 0;
+    await days.settle(M1, { ...view.value, sealed: true });
+    expect(written).toEqual([
+      { ...M1, over: true },
+      {
+        ...M1,
+        playerId: "m1-A",
+        version: "1",
+        tally: { version: 1, lineMissed: { x: 0, n: 8 }, lineShare: { x: 8, n: 8 } },
+      },
+    ]);
+  });
+});
