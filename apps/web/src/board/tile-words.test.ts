@@ -8,10 +8,10 @@ const heard = { kind: "heard", seconds: 2 } as const;
 describe("words of a tile", () => {
   it("[BD4] flags a state by shape and word, and a court in play not at all", () => {
     expect(flagOf(court, heard)).toBeNull();
-    expect(flagOf({ ...court, state: "waiting", next: "after court 6" }, { kind: "none" })).toEqual({
+    expect(flagOf({ ...court, state: "waiting", next: "Jun D. – Signe F." }, { kind: "none" })).toEqual({
       mark: "waiting",
       word: "Waiting",
-      detail: "after court 6",
+      detail: "then Jun D. – Signe F.",
     });
     expect(flagOf({ ...court, state: "suspended" }, { kind: "none" })).toMatchObject({ mark: "suspended" });
     expect(flagOf(court, { kind: "blind", seconds: 94 })).toMatchObject({

@@ -28,7 +28,7 @@ export const flagOf = (court: FlaggedCourt, freshness: Freshness): Flag | null =
   }
   switch (court.state) {
     case "waiting":
-      return { mark: "waiting", word: "Waiting", detail: court.next };
+      return { mark: "waiting", word: "Waiting", detail: court.next && `then ${court.next}` };
     case "suspended":
       return { mark: "suspended", word: "Suspended", detail: null };
     case "over": {
