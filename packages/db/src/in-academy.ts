@@ -1,6 +1,7 @@
 import { PgDatabase, PgDialect } from "drizzle-orm/pg-core";
 import { type PostgresJsQueryResultHKT, PostgresJsSession } from "drizzle-orm/postgres-js";
 import type postgres from "postgres";
+import { guardedTransaction } from "./guarded-transaction.ts";
 import type { Db } from "./open-db.ts";
 
 /** One transaction of one academy: the driver itself for what is hot, Drizzle over it for the rest. */
@@ -16,14 +17,13 @@ const dialect = new PgDialect();
  * academy's rows and no others, however its statements are written. Rule DB5.
  */
 export async function inAcademy<T>(db: Db, academyId: string, work: (tx: Tx) => Promise<T>): Promise<T> {
-  const result = await db.sql.begin(async (sql) => {
+  return guardedTransaction(db.sql, async (sql) => {
     // Sent before the work's first statement and not waited for: the server takes them in order.
     const tenant = sql`select set_config('courtloom.academy_id', ${academyId}, true)`.execute();
     const orm = drizzleOver(sql);
     const [, done] = await Promise.all([tenant, work({ sql, orm })]);
-    return { done };
+    return done;
   });
-  return result.done;
 }
 
 /** Drizzle on a transaction that is open already; its own transactions make their session in the same way. */
