@@ -162,6 +162,7 @@ export const Charting = (props: ChartingProps) => {
           drawing={draft.shots.length > 0}
           act={{
             level: (level) => {
+              if (level === snapshot.level) return;
               charting.send({ type: "cleared" });
               void charting.chart({ kind: "LevelChanged", level });
               onSettings({ ...settings, level });

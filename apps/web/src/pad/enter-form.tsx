@@ -1,4 +1,4 @@
-import { type FormEvent, useState } from "react";
+import { type FormEvent, type InputHTMLAttributes, useState } from "react";
 import { enterCourtside } from "./ask-courtside.ts";
 import type { Courtside, CourtsideRefused } from "./courtside.ts";
 import styles from "./pad.module.css";
@@ -11,6 +11,26 @@ interface EnterFormProps {
   readonly unsent: number;
   readonly onEntered: (courtside: Courtside, name: string) => void;
 }
+
+interface FieldProps extends InputHTMLAttributes<HTMLInputElement> {
+  readonly label: string;
+  /** Whether the problem below is about this field. */
+  readonly wrong: boolean;
+  readonly onText: (text: string) => void;
+}
+
+const Field = ({ label, wrong, onText, ...input }: FieldProps) => (
+  <label>
+    {label}
+    <input
+      {...input}
+      onChange={(event) => onText(event.target.value)}
+      aria-invalid={wrong}
+      aria-describedby={wrong ? "enter-problem" : undefined}
+      required
+    />
+  </label>
+);
 
 /** A court code and a name: all that a helper needs. */
 export const EnterForm = ({ name: usualName, refused, unsent, onEntered }: EnterFormProps) => {
@@ -36,36 +56,28 @@ export const EnterForm = ({ name: usualName, refused, unsent, onEntered }: Enter
             {unsent} unsent on this phone. They are kept, and sent once their court’s code is entered.
           </p>
         )}
-        <label>
-          Court code
-          <input
-            name="code"
-            value={code}
-            onChange={(event) => setCode(event.target.value)}
-            autoComplete="off"
-            autoCapitalize="characters"
-            autoCorrect="off"
-            spellCheck={false}
-            enterKeyHint="next"
-            aria-invalid={problem?.code.startsWith("code") ?? false}
-            aria-describedby={problem ? "enter-problem" : undefined}
-            required
-          />
-        </label>
-        <label>
-          Your name
-          <input
-            name="name"
-            value={name}
-            onChange={(event) => setName(event.target.value)}
-            autoComplete="name"
-            maxLength={40}
-            enterKeyHint="go"
-            aria-invalid={problem?.code === "name_missing"}
-            aria-describedby={problem ? "enter-problem" : undefined}
-            required
-          />
-        </label>
+        <Field
+          label="Court code"
+          name="code"
+          value={code}
+          onText={setCode}
+          wrong={problem?.code.startsWith("code") ?? false}
+          autoComplete="off"
+          autoCapitalize="characters"
+          autoCorrect="off"
+          spellCheck={false}
+          enterKeyHint="next"
+        />
+        <Field
+          label="Your name"
+          name="name"
+          value={name}
+          onText={setName}
+          wrong={problem?.code === "name_missing"}
+          autoComplete="name"
+          maxLength={40}
+          enterKeyHint="go"
+        />
         {problem && (
           <p id="enter-problem" role="alert" className={styles.problem} data-testid="enter-problem">
             {courtsideWords(problem)}

@@ -1,4 +1,4 @@
-import type { ByPlayer } from "@courtloom/core";
+import { type ByPlayer, otherSide } from "@courtloom/core";
 import { type ReactNode, useEffect, useRef } from "react";
 import styles from "./pad.module.css";
 import type { PadSnapshot } from "./pad-session.ts";
@@ -41,14 +41,112 @@ const Part = ({ title, children }: { readonly title: string; readonly children: 
   </section>
 );
 
+/** Closes the sheet after an action that is done with one touch. */
+type Does = (action: () => void) => () => void;
+
+const EndsPart = ({ act, does }: { readonly act: MoreActions; readonly does: Does }) => (
+  <Part title="Swap ends">
+    <Segment
+      label="Swap ends"
+      choices={[
+        { id: "now", label: "From this point", onPress: does(() => act.swapEnds("now")) },
+        { id: "since", label: "Since the last change", onPress: does(() => act.swapEnds("lastChange")) },
+      ]}
+    />
+  </Part>
+);
+
+interface ServerPartProps {
+  /** Who does not serve now. */
+  readonly other: string;
+  readonly act: MoreActions;
+  readonly does: Does;
+}
+
+const ServerPart = ({ other, act, does }: ServerPartProps) => (
+  <Part title={`${other} should be serving`}>
+    <Segment
+      label={`${other} should be serving`}
+      choices={[
+        {
+          id: "players",
+          label: "Players’ slip, points stand",
+          onPress: does(() => act.wrongServer("players")),
+        },
+        { id: "chartist", label: "My slip", onPress: does(() => act.wrongServer("chartist")) },
+      ]}
+    />
+  </Part>
+);
+
+const SeatPart = ({
+  settings,
+  drawing,
+  act,
+  does,
+}: Pick<MoreSheetProps, "settings" | "drawing" | "act"> & { readonly does: Does }) => (
+  <Part title="Where you sit">
+    {drawing ? (
+      <p>Finish or undo this point first: its balls are drawn from this seat.</p>
+    ) : (
+      <Segment
+        label="Where you sit"
+        choices={SEAT_CHOICES.map((seat) => ({
+          id: seat,
+          label: SEAT_LABELS[seat],
+          pressed: seat === settings.seat,
+          onPress: does(() => act.settings({ ...settings, seat })),
+        }))}
+      />
+    )}
+  </Part>
+);
+
+const ScreenPart = ({ settings, act }: Pick<MoreSheetProps, "settings" | "act">) => (
+  <Part title="Screen">
+    <Segment
+      label="Screen"
+      choices={PAD_THEMES.map((theme) => ({
+        id: theme,
+        label: THEME_LABELS[theme],
+        pressed: theme === settings.theme,
+        onPress: () => act.settings({ ...settings, theme }),
+      }))}
+    />
+  </Part>
+);
+
+const PhonePart = ({
+  snapshot,
+  act,
+  does,
+}: Pick<MoreSheetProps, "snapshot" | "act"> & { readonly does: Does }) => (
+  <Part title="This phone">
+    <ul>
+      <li>{snapshot.status.unsent} unsent from this match</li>
+      {snapshot.otherUnsent > 0 && (
+        <li>
+          {snapshot.otherUnsent} unsent from earlier charting on this phone. What belongs to another court is
+          sent when that court’s code is entered here.
+        </li>
+      )}
+      {snapshot.status.rejected.map(({ n, entry }) => (
+        <li key={entry.id}>Not taken by the server: entry {n}, kept here</li>
+      ))}
+    </ul>
+    <Segment
+      label="This phone"
+      choices={[{ id: "leave", label: "Hand over or another match", onPress: does(act.leave) }]}
+    />
+  </Part>
+);
+
 /** Everything that is not needed in a rally, one touch away. */
 export const MoreSheet = ({ names, snapshot, settings, drawing, act, onClose }: MoreSheetProps) => {
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => dialog.current?.showModal(), []);
-  const { view, level } = snapshot;
-  const server = view?.score.server;
-  const other = server && names[server === "A" ? "B" : "A"];
-  const does = (action: () => void) => () => {
+  const server = snapshot.view?.score.server;
+  const does: Does = (action) => () => {
     action();
     onClose();
   };
@@ -60,7 +158,7 @@ export const MoreSheet = ({ names, snapshot, settings, drawing, act, onClose }: 
           choices={PAD_LEVELS.map((choice) => ({
             id: choice,
             label: LEVEL_LABELS[choice],
-            pressed: choice === level,
+            pressed: choice === snapshot.level,
             onPress: does(() => act.level(choice)),
           }))}
         />
@@ -73,83 +171,16 @@ export const MoreSheet = ({ names, snapshot, settings, drawing, act, onClose }: 
           ]}
         />
       </Part>
-      {settings.seat !== "alwaysNear" && (
-        <Part title="Swap ends">
-          <Segment
-            label="Swap ends"
-            choices={[
-              { id: "now", label: "From this point", onPress: does(() => act.swapEnds("now")) },
-              {
-                id: "since",
-                label: "Since the last change",
-                onPress: does(() => act.swapEnds("lastChange")),
-              },
-            ]}
-          />
-        </Part>
-      )}
-      {other && (
-        <Part title={`${other} should be serving`}>
-          <Segment
-            label={`${other} should be serving`}
-            choices={[
-              {
-                id: "players",
-                label: "Players’ slip, points stand",
-                onPress: does(() => act.wrongServer("players")),
-              },
-              { id: "chartist", label: "My slip", onPress: does(() => act.wrongServer("chartist")) },
-            ]}
-          />
-        </Part>
-      )}
-      <Part title="Where you sit">
-        {drawing ? (
-          <p>Finish or undo this point first: its balls are drawn from this seat.</p>
-        ) : (
-          <Segment
-            label="Where you sit"
-            choices={SEAT_CHOICES.map((seat) => ({
-              id: seat,
-              label: SEAT_LABELS[seat],
-              pressed: seat === settings.seat,
-              onPress: does(() => act.settings({ ...settings, seat })),
-            }))}
-          />
-        )}
-      </Part>
-      <Part title="Screen">
-        <Segment
-          label="Screen"
-          choices={PAD_THEMES.map((theme) => ({
-            id: theme,
-            label: THEME_LABELS[theme],
-            pressed: theme === settings.theme,
-            onPress: () => act.settings({ ...settings, theme }),
-          }))}
-        />
-      </Part>
-      <Part title="This phone">
-        <ul>
-          <li>{snapshot.status.unsent} unsent from this match</li>
-          {snapshot.otherUnsent > 0 && (
-            <li>
-              {snapshot.otherUnsent} unsent from earlier charting on this phone. What belongs to another court
-              is sent when that court’s code is entered here.
-            </li>
-          )}
-          {snapshot.status.rejected.map(({ n, entry }) => (
-            <li key={entry.id}>Not taken by the server: entry {n}, kept here</li>
-          ))}
-        </ul>
-        <Segment
-          label="This phone"
-          choices={[{ id: "leave", label: "Hand over or another match", onPress: does(act.leave) }]}
-        />
-      </Part>
-      <button type="button" className={styles.primary} onClick={onClose}>
-        Back to the court
-      </button>
+      {settings.seat !== "alwaysNear" && <EndsPart act={act} does={does} />}
+      {server && <ServerPart other={names[otherSide(server)]} act={act} does={does} />}
+      <SeatPart settings={settings} drawing={drawing} act={act} does={does} />
+      <ScreenPart settings={settings} act={act} />
+      <PhonePart snapshot={snapshot} act={act} does={does} />
+      <div className={styles.stick}>
+        <button type="button" className={styles.primary} onClick={onClose}>
+          Back to the court
+        </button>
+      </div>
     </dialog>
   );
 };
