@@ -5,17 +5,19 @@ import { useRouter } from "next/navigation";
 import { readProblem } from "../client/read-problem.ts";
 import { useTRPC } from "../client/trpc.ts";
 import { Field } from "../form/field.tsx";
-import { COACHING_LABELS, COACHING_MEANS } from "./coaching-words.ts";
+import { BOTH_OURS, COACHING_LABELS, COACHING_MEANS } from "./coaching-words.ts";
 
 interface CoachingSelectProps {
   readonly matchId: string;
   readonly mode: CoachingMode;
+  /** Both sides are of this academy, which comes before any mode. */
+  readonly bothOwn: boolean;
 }
 
 const modeOf = (text: string): CoachingMode => COACHING_MODES.find((mode) => mode === text) ?? "notKnown";
 
 /** Sets a match's coaching mode at once, and shows what was there before if the server refuses. */
-export function CoachingSelect({ matchId, mode }: CoachingSelectProps) {
+export function CoachingSelect({ matchId, mode, bothOwn }: CoachingSelectProps) {
   const trpc = useTRPC();
   const router = useRouter();
   const change = useMutation(
@@ -25,7 +27,7 @@ export function CoachingSelect({ matchId, mode }: CoachingSelectProps) {
   return (
     <Field
       label="Coaching"
-      hint={change.isPending ? "Setting it" : COACHING_MEANS[shown]}
+      hint={change.isPending ? "Setting it" : bothOwn ? BOTH_OURS : COACHING_MEANS[shown]}
       error={change.error ? readProblem(change.error).sentence : undefined}
     >
       {(control) => (

@@ -18,3 +18,6 @@ export const COACHING_MEANS = {
   notPermitted: "Keep figures from the player.",
   notKnown: "Keep figures from the player until it is known.",
 } as const satisfies Record<CoachingMode, string>;
+
+/** Two players of one academy meet: whatever the mode, its staff help neither. */
+export const BOTH_OURS = "Both ours: speak to neither, keep figures from both.";

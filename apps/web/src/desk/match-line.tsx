@@ -1,7 +1,7 @@
 import type { DeskMatch } from "@courtloom/api";
 import Link from "next/link";
 import { CoachingSelect } from "./coaching-select.tsx";
-import { COACHING_LABELS } from "./coaching-words.ts";
+import { BOTH_OURS, COACHING_LABELS } from "./coaching-words.ts";
 import styles from "./desk.module.css";
 import { STAGE_WORDS } from "./stage-words.ts";
 
@@ -12,9 +12,14 @@ interface MatchLineProps {
 
 function Coaching({ match, canChange }: MatchLineProps) {
   if (canChange && match.stage === "waiting") {
-    return <CoachingSelect matchId={match.matchId} mode={match.coachingMode} />;
+    return <CoachingSelect matchId={match.matchId} mode={match.coachingMode} bothOwn={match.bothOwn} />;
   }
-  return <p className={styles.quiet}>Coaching: {COACHING_LABELS[match.coachingMode].toLowerCase()}</p>;
+  return (
+    <>
+      <p className={styles.quiet}>Coaching: {COACHING_LABELS[match.coachingMode].toLowerCase()}</p>
+      {match.bothOwn ? <p>{BOTH_OURS}</p> : null}
+    </>
+  );
 }
 
 /** One match in a court's order of play. */
@@ -29,7 +34,6 @@ export function MatchLine({ match, canChange }: MatchLineProps) {
         <span className={own.B ? styles.own : undefined}>{names.B}</span>
       </p>
       <p className={styles.quiet}>{match.format}</p>
-      {match.bothOwn ? <p>Both ours: speak to neither.</p> : null}
       <Coaching match={match} canChange={canChange} />
       <div className={styles.links}>
         <Link href={`/court/${match.matchId}`} prefetch={false}>
