@@ -21,6 +21,8 @@ export default defineConfig({
   expect: { timeout: 15_000 },
   reporter: "list",
   use: {
+    actionTimeout: 15_000,
+    navigationTimeout: 30_000,
     trace: "retain-on-failure",
     screenshot: "only-on-failure",
     launchOptions: {

@@ -40,7 +40,7 @@ const takenBackWords = (fact: LoggedEntry, names: ByPlayer<string>): string => {
   return "Taken back.";
 };
 
-/** A second touch within this after a point is the same finger bouncing, not the next point. */
+/** A second touch within this after a point charted by one touch is the same finger bouncing, not the next point. */
 const BOUNCE_MS = 400;
 
 export interface ChartingOptions {
@@ -66,7 +66,7 @@ export const useCharting = ({ session, snapshot, view, frame, names }: ChartingO
     setBusy(false);
   };
   const chartPoint = async (point: Point): Promise<void> => {
-    if (busy || performance.now() - chartedAt.current < BOUNCE_MS) return;
+    if (busy) return;
     chartedAt.current = performance.now();
     tick();
     await chart({ kind: "PointCharted", point });
@@ -100,7 +100,10 @@ export const useCharting = ({ session, snapshot, view, frame, names }: ChartingO
     },
     done: finished && preview(finished),
     onDone: () => void (finished && chartPoint(finished)),
-    notSeen: (winner: Side) => void chartPoint(pointNotSeen(winner, frame)),
+    notSeen: (winner: Side) => {
+      if (performance.now() - chartedAt.current < BOUNCE_MS) return;
+      void chartPoint(pointNotSeen(winner, frame));
+    },
     previewOf: (winner: Side) => preview(pointNotSeen(winner, frame)),
     canUndo: !isEmptyDraft(state.draft) || undoable !== undefined,
     undo: () => {
