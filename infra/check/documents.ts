@@ -34,7 +34,15 @@ export const specProblems = (root: string): string[] => {
   const known = new Set(rules);
   const cited = new Set<string>();
   const problems: string[] = [];
-  for (const file of tracked(root, "*.test.ts", "*.test.tsx", "*.spec.ts", "*.contract.ts", "*.e2e.ts")) {
+  // Flows that several test files share live in folders called testing.
+  for (const file of tracked(
+    root,
+    "*.test.ts",
+    "*.test.tsx",
+    "*.spec.ts",
+    "*.contract.ts",
+    "**/testing/*.ts",
+  )) {
     for (const match of readFileSync(join(root, file), "utf8").matchAll(CITED)) {
       for (const rule of (match[1] ?? "").split(/,\s*/)) {
         cited.add(rule);

@@ -12,7 +12,11 @@ type Check = { readonly name: string } & (
 );
 
 const CHECKS: readonly Check[] = [
-  { name: "format and lint", command: bin("biome"), args: ["ci", "--error-on-warnings", "."] },
+  {
+    name: "format and lint",
+    command: bin("biome"),
+    args: ["ci", "--error-on-warnings", "--colors=off", "."],
+  },
   { name: "types", command: bin("tsc"), args: ["-p", "tsconfig.json"] },
   { name: "types of the web app", command: bin("tsc"), args: ["-p", "apps/web/tsconfig.json"] },
   {

@@ -259,7 +259,7 @@ describe("import", () => {
     tallies: [{ playerId: "player-a", version: "1", tally: { i } }],
   });
 
-  it("[DB13] writes the log that charting would have written", async () => {
+  it("[DB10, DB13] writes the log that charting would have written", async () => {
     await days.importMatches({ ...ACADEMY, matches: [imported(1, 5), imported(2, 5)] });
     const read = async (matchId: string) => {
       const page = await log.read({ ...ACADEMY, matchId, after: 0, limit: 100 });
