@@ -10,8 +10,13 @@ const PRINCIPAL_TTL_MS = 1_000;
 const CARD_TTL_MS = 2_000;
 
 export type SessionRefusal = "signed_out" | "code_expired";
-/** Rejects when it cannot be asked. */
-export type PrincipalOf = (cookieHeader: string | undefined) => Promise<Result<Principal, SessionRefusal>>;
+/** Which of a device's two sessions speaks first: a person's account, or the court's code that it holds too. */
+export type Speaks = "account" | "courtside";
+/** The session that speaks if it is good, else the other. Rejects when it cannot be asked. */
+export type PrincipalOf = (
+  cookieHeader: string | undefined,
+  speaks: Speaks,
+) => Promise<Result<Principal, SessionRefusal>>;
 
 /** What authority is worked out from, asked at most every two seconds per session and match. */
 export interface LookUps {
@@ -23,7 +28,8 @@ export const createLookUps = (clock: Clock, principalOf: PrincipalOf, days: DayS
   const principals = createTtlCache<Awaited<ReturnType<PrincipalOf>>>(clock, PRINCIPAL_TTL_MS);
   const cards = createTtlCache<MatchCard | undefined>(clock, CARD_TTL_MS);
   return {
-    principalOf: (cookie) => principals.get(cookie ?? "", () => principalOf(cookie)),
+    principalOf: (cookie, speaks) =>
+      principals.get(`${speaks} ${cookie ?? ""}`, () => principalOf(cookie, speaks)),
     matchCard: (match) => cards.get(`${match.academyId}/${match.matchId}`, () => days.matchCard(match)),
   };
 };

@@ -28,12 +28,11 @@ const auth = createAuth({
   secureCookies: env.secureCookies,
   clock: runtime.clock,
 });
-const principalOf = (cookieHeader: string | undefined) => auth.principalOf(cookieHeader);
-const live = createLive({ runtime, store, days: daysOf(createDayStore(db)), principalOf });
+const live = createLive({ runtime, store, days: daysOf(createDayStore(db)), principalOf: auth.principalOf });
 const server = createSocketServer({
   live,
   runtime,
-  principalOf,
+  principalOf: auth.principalOf,
   instanceId: env.instanceId,
   isWell: async () => (await store.incarnation()).ok,
 });

@@ -5,7 +5,7 @@ import {
   type Refusal,
   type RefusalCode,
 } from "@courtloom/protocol";
-import type { LookUps } from "./look-ups.ts";
+import type { LookUps, Speaks } from "./look-ups.ts";
 import { createBudget } from "./message-budget.ts";
 import type { MessageContext } from "./messages/message-context.ts";
 import { type ReadyMessage, readerOf } from "./messages/message-kinds.ts";
@@ -17,6 +17,8 @@ import type { Viewer } from "./viewer.ts";
 /** One connection, as the transport gives it. */
 export interface Peer {
   readonly cookieHeader: string | undefined;
+  /** What the handshake asked for; a device with one session speaks with that one either way. */
+  readonly speaks: Speaks;
   readonly viewer: Viewer;
   /** Ends the connection; the other side may come back and is then asked anew who it is. */
   readonly end: () => void;
@@ -54,6 +56,7 @@ export const createSession = (peer: Peer, deps: SessionDeps): Session => {
   const { lookUps, runtime, directory, heard } = deps;
   const budget = createBudget(runtime.clock);
   const subscriptions = createSubscriptions();
+  const whoSpeaks = () => lookUps.principalOf(peer.cookieHeader, peer.speaks);
   /** Whom the subscriptions were given to. */
   let known: string | undefined;
 
@@ -75,7 +78,7 @@ export const createSession = (peer: Peer, deps: SessionDeps): Session => {
   const answer = async (event: string, payload: unknown): Promise<{ readonly ok: boolean } | Refusal> => {
     const message = readMessage(event, payload);
     if (typeof message === "string") return refuse(message);
-    const found = await lookUps.principalOf(peer.cookieHeader);
+    const found = await whoSpeaks();
     if (!found.ok) {
       subscriptions.clear();
       return refuse(found.error);
@@ -84,7 +87,7 @@ export const createSession = (peer: Peer, deps: SessionDeps): Session => {
     return message(contextFor(found.value));
   };
   const endIfChanged = async (): Promise<void> => {
-    const found = await lookUps.principalOf(peer.cookieHeader);
+    const found = await whoSpeaks();
     if (found.ok && JSON.stringify(found.value) === known) return;
     subscriptions.clear();
     peer.end();

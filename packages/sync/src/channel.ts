@@ -18,9 +18,17 @@ export interface Channel {
 const ANSWER_WITHIN_MS = 8_000;
 const UNAVAILABLE: Refusal = { ok: false, code: "unavailable", retry: true };
 
-/** Connects to the server that served the page, by WebSocket only, and goes on trying for ever. */
-export const createChannel = (options: { readonly url?: string } = {}): Channel => {
-  const socket = io(options.url ?? "/", {
+export interface ChannelOptions {
+  /** Default: the server that served the page. */
+  readonly url?: string;
+  /** Where a device holds an account and a court's code, the code speaks. Default: the account. */
+  readonly as?: "courtside";
+}
+
+/** Connects by WebSocket only, and goes on trying for ever. */
+export const createChannel = ({ url, as }: ChannelOptions = {}): Channel => {
+  const socket = io(url ?? "/", {
+    ...(as ? { auth: { as } } : {}),
     path: SOCKET_PATH,
     addTrailingSlash: false,
     transports: ["websocket"],

@@ -1,4 +1,4 @@
-export type { Channel, ChannelState } from "./channel.ts";
+export type { Channel, ChannelOptions, ChannelState } from "./channel.ts";
 export { createChannel } from "./channel.ts";
 export type { Lane, LaneOptions } from "./create-lane.ts";
 export { createLane } from "./create-lane.ts";

@@ -1,11 +1,12 @@
 import { createMemoryEntryStore, type MemoryEntryStore } from "@courtloom/db";
 import { createLive, type Live } from "../live.ts";
+import type { Speaks } from "../look-ups.ts";
 import type { FaultFacts, Runtime } from "../runtime.ts";
 import type { LogStore } from "../store.ts";
 import { entryId } from "./entries.ts";
 import { createFakeTime, type FakeTime } from "./fake-time.ts";
 import { createMatchDay, MATCHES, type MatchDay } from "./match-day.ts";
-import { createSessions, type Person, type Sessions } from "./principals.ts";
+import { type Cookie, createSessions, type Sessions } from "./principals.ts";
 
 export interface Told {
   readonly event: string;
@@ -25,7 +26,7 @@ export interface Node {
   readonly live: Live;
   readonly runtime: Runtime;
   readonly faults: { readonly what: string; readonly facts: FaultFacts }[];
-  readonly connect: (person: Person | "nobody") => FakePeer;
+  readonly connect: (person: Cookie | "nobody", speaks?: Speaks) => FakePeer;
 }
 
 export interface World {
@@ -71,11 +72,12 @@ export const createWorld = (): World => {
       days: day,
       principalOf: sessions.principalOf,
     });
-    const connect = (person: Person | "nobody"): FakePeer => {
+    const connect = (person: Cookie | "nobody", speaks: Speaks = "account"): FakePeer => {
       const told: Told[] = [];
       let ended = false;
       const session = live.connect({
         cookieHeader: person === "nobody" ? undefined : person,
+        speaks,
         viewer: { send: (event, message) => void told.push({ event, message }) },
         end: () => {
           ended = true;

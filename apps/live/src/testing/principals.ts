@@ -48,21 +48,29 @@ export const PEOPLE = {
 
 export type Person = keyof typeof PEOPLE;
 
+/** What a device holds: one person's session, or an account and a court's code at once. */
+export type Cookie = Person | `${Person}+${Person}`;
+
 export interface Sessions {
   readonly principalOf: PrincipalOf;
   /** From now on this person's session is refused. */
   readonly revoke: (person: Person, refusal: SessionRefusal) => void;
 }
 
-/** Sessions whose cookie is the person's name. */
+/** Sessions whose cookie is the person's name; of two, the first is the account and the second the court's code. */
 export const createSessions = (): Sessions => {
   const revoked = new Map<string, SessionRefusal>();
   const people = new Map<string, Principal>(Object.entries(PEOPLE));
+  const find = (name: string): Awaited<ReturnType<PrincipalOf>> => {
+    const found = people.get(name);
+    const refusal = revoked.get(name);
+    return found && !refusal ? ok(found) : err(refusal ?? "signed_out");
+  };
   return {
-    principalOf: async (cookie) => {
-      const found = people.get(cookie ?? "");
-      const refusal = revoked.get(cookie ?? "");
-      return found && !refusal ? ok(found) : err(refusal ?? "signed_out");
+    principalOf: async (cookie, speaks) => {
+      const names = (cookie ?? "").split("+");
+      const tried = (speaks === "courtside" ? names.toReversed() : names).map(find);
+      return tried.find((each) => each.ok) ?? tried[0] ?? err("signed_out");
     },
     revoke: (person, refusal) => void revoked.set(person, refusal),
   };

@@ -7,7 +7,7 @@ import { createSocketServer } from "../transport/socket-server.ts";
 import { processClock, processTimers } from "../wire/process-runtime.ts";
 import { createMemoryStore } from "./create-node.ts";
 import { createMatchDay } from "./match-day.ts";
-import { createSessions, type Person } from "./principals.ts";
+import { type Cookie, createSessions } from "./principals.ts";
 
 export type Reply = Record<string, unknown>;
 
@@ -71,8 +71,9 @@ export const createSocketBench = async (over: Partial<LogStore> = {}) => {
   const port = await server.listen(0);
   const url = `http://127.0.0.1:${port}`;
   const sockets: Socket[] = [];
-  const dial = (headers: Record<string, string>): Socket => {
+  const dial = (headers: Record<string, string>, words: object = {}): Socket => {
     const socket = io(url, {
+      auth: words,
       path: "/rt",
       addTrailingSlash: false,
       transports: ["websocket"],
@@ -83,11 +84,11 @@ export const createSocketBench = async (over: Partial<LogStore> = {}) => {
     sockets.push(socket);
     return socket;
   };
-  const connect = async (person: Person | "nobody"): Promise<Client> => {
+  const connect = async (person: Cookie | "nobody", words: object = {}): Promise<Client> => {
     const cookie: Record<string, string> = person === "nobody" ? {} : { cookie: person };
     // As if from an address of its own, so that a test of many strangers does not meet the limit on failures.
     const from = { "x-forwarded-for": `2001:db8::${sockets.length.toString(16)}` };
-    const client = clientOf(dial({ origin: url, ...from, ...cookie }));
+    const client = clientOf(dial({ origin: url, ...from, ...cookie }, words));
     await new Promise<void>((resolve) => client.socket.once("connect", resolve));
     return client;
   };

@@ -15,7 +15,7 @@ export interface AdmitDeps {
 const isKnown = async (cookie: string | undefined, { principalOf, log }: AdmitDeps): Promise<boolean> => {
   if (cookie === undefined) return false;
   try {
-    return (await principalOf(cookie)).ok;
+    return (await principalOf(cookie, "account")).ok;
   } catch (error) {
     // The phone is let in and told `unavailable`; turning it away would look like a fault of its own.
     log.note("a handshake could not be looked up", { error });

@@ -3,6 +3,7 @@ import type { Live } from "../live.ts";
 import { createOutlet } from "../outlet.ts";
 import { refuse } from "../refuse.ts";
 import type { Log } from "../runtime.ts";
+import { speaksOf } from "./speaks-of.ts";
 
 /** Questions since the connection was last free of unsent replies: those above this are put off. */
 const MOST_WAITING_REPLIES = 100;
@@ -17,6 +18,7 @@ export const attachSocket = (socket: Socket, live: Live, log: Log): void => {
   });
   const session = live.connect({
     cookieHeader: socket.handshake.headers.cookie,
+    speaks: speaksOf(socket.handshake.auth),
     viewer: outlet,
     end: () => socket.disconnect(true),
   });

@@ -179,6 +179,38 @@ describe("the live server over real sockets", () => {
     });
   });
 
+  it("[LV29] a phone with an account and a court's code speaks as the handshake asks", async () => {
+    bench = await createSocketBench();
+    const beat = { v: 1, matchId: "m1", laneId: "lane-1", unsent: 0, wallMs: 1 };
+    const chartist = async (words: object, laneId: string) => {
+      const phone = await bench.connect("coach+helper", words);
+      await openLane(phone, "m1", laneId);
+      return (await phone.ask("lane.beat", { ...beat, laneId })).ok;
+    };
+    expect(await chartist({ as: "courtside" }, "lane-1")).toBe(true);
+    const helper = await bench.connect("helper");
+    // The lane belongs to the court: whoever holds its code goes on with it, an account does not.
+    expect(await openLane(helper, "m1", "lane-1")).toMatchObject({ ok: true });
+    expect(await openLane(await bench.connect("coach+helper"), "m1", "lane-1")).toMatchObject({ ok: false });
+    expect(
+      await openLane(await bench.connect("coach+helper", { as: "courtside", more: 1 }), "m1", "lane-1"),
+    ).toMatchObject({ ok: false });
+    // The other court is not the code's; it is the account's to chart.
+    const away = await bench.connect("coach+helper", { as: "courtside" });
+    expect(await openLane(away, "m2", "lane-2")).toMatchObject({ ok: false });
+    expect(await openLane(await bench.connect("coach+helper"), "m2", "lane-2")).toMatchObject({ ok: true });
+  });
+
+  it("[LV29] when the court's code ends, the account goes on, and the other way round", async () => {
+    bench = await createSocketBench();
+    bench.sessions.revoke("helper", "code_expired");
+    const phone = await bench.connect("coach+helper", { as: "courtside" });
+    expect(await openLane(phone, "m1", "lane-1")).toMatchObject({ ok: true });
+    bench.sessions.revoke("coach", "signed_out");
+    const other = await bench.connect("coach+otherHelper");
+    expect(await openLane(other, "m2", "lane-2")).toMatchObject({ ok: true });
+  });
+
   it("[LV25] says whether it is well, and which start of the product it belongs to", async () => {
     bench = await createSocketBench();
     const health = async () => (await fetch(`${bench.url}/healthz`)).json();

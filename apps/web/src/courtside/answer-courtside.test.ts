@@ -56,6 +56,21 @@ describe("courtside", () => {
     expect(await asking(coach, "' or 1=1")).toEqual(err("unknown_match"));
   });
 
+  it("[WB2] lets the court's code speak on its own court where the phone holds an account too", async () => {
+    const both = (matchId: string | null) =>
+      answerCourtside(
+        { principalOf: async (_, prefer) => ok(prefer === "courtside" ? helper : coach) },
+        createSource(),
+        { cookieHeader: undefined, matchId },
+      );
+    const onCourt = await both(ids.open);
+    expect(onCourt.ok && onCourt.value).toMatchObject({ chartist: "Dana H.", staff: false });
+    const byCode = await both(null);
+    expect(byCode.ok && byCode.value).toMatchObject({ chartist: "Dana H.", staff: false });
+    const elsewhere = await both(ids.elsewhere);
+    expect(elsewhere.ok && elsewhere.value).toMatchObject({ chartist: "Tobias A.", staff: true });
+  });
+
   it("[WB2] says that a code ran out when its court is gone", async () => {
     expect(await asking({ ...helper, courtId: ids.academy } as Principal)).toEqual(err("code_expired"));
   });

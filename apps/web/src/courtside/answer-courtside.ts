@@ -17,15 +17,35 @@ const CODE_TROUBLE = {
 
 export const codeTrouble = (refusal: CodeRefusal): CourtsideRefusalCode => CODE_TROUBLE[refusal];
 
+/**
+ * Who speaks: the court's code for its own court, also where the device holds an account; the account for a
+ * match elsewhere. So a match is charted as one and the same person, whichever link opened the pad.
+ */
+const whoSpeaks = async (
+  auth: Pick<Auth, "principalOf">,
+  source: CourtsideSource,
+  asked: { readonly cookieHeader: string | undefined; readonly matchId: string | null },
+): ReturnType<Auth["principalOf"]> => {
+  const { cookieHeader, matchId } = asked;
+  const found = await auth.principalOf(cookieHeader, "courtside");
+  if (matchId === null || (found.ok && found.value.kind === "account")) return found;
+  if (found.ok && found.value.kind === "courtside") {
+    const { academyId, dayId, courtId } = found.value;
+    const match = await source.matchCard({ academyId, matchId });
+    if (match?.dayId === dayId && match.courtId === courtId) return found;
+  }
+  return auth.principalOf(cookieHeader, "account");
+};
+
 /** The court of whoever's phone this is; with `matchId`, the match that a member of staff names. */
 export const answerCourtside = async (
   auth: Pick<Auth, "principalOf">,
   source: CourtsideSource,
   asked: { readonly cookieHeader: string | undefined; readonly matchId: string | null },
 ): Promise<Answer> => {
-  const { cookieHeader, matchId } = asked;
+  const { matchId } = asked;
   if (matchId !== null && !UUID.test(matchId)) return err("unknown_match");
-  const found = await auth.principalOf(cookieHeader, matchId === null ? "courtside" : "account");
+  const found = await whoSpeaks(auth, source, asked);
   if (!found.ok) return err(found.error);
   const principal = found.value;
   if (principal.kind === "wall") return err("forbidden");

@@ -86,7 +86,8 @@ export const openPadSession = async ({
   const { courtName, chartist } = courtside;
   const { matchId, names } = match;
   const held = await resumeLane(outbox, { matchId, courtName, chartist, names, level }, deviceClock.wallMs());
-  const channel = createChannel();
+  // Who said what may be charted here also speaks for it: the court's code, or a member of staff.
+  const channel = createChannel(courtside.staff ? {} : { as: "courtside" });
   const lane = createLane({ ...held, outbox, channel, clock: deviceClock });
   const mirror = createCourtMirror(channel, matchId);
   const others = await sendOthers(outbox, channel, held.record.laneId);
