@@ -95,6 +95,16 @@ export interface MatchSealed {
   readonly kind: "MatchSealed";
 }
 
+/**
+ * A person took over: the lane leads from here on, in its epoch. Written by the server in the moment of
+ * taking over, so that what counts follows from the log alone, whenever the old lead's entries arrive.
+ */
+export interface LeadTaken {
+  readonly kind: "LeadTaken";
+  readonly laneId: string;
+  readonly epoch: number;
+}
+
 /** What may be amended, voided or restored. */
 export type Fact =
   | PointCharted
@@ -111,7 +121,7 @@ export type Fact =
 
 export type Correction = EntryAmended | EntryVoided | EntryRestored;
 
-export type EntryBody = MatchOpened | Fact | Correction | MatchSealed;
+export type EntryBody = MatchOpened | Fact | Correction | MatchSealed | LeadTaken;
 
 export const ENTRY_VERSION = 1;
 
@@ -139,5 +149,5 @@ export interface LoggedEntry {
   readonly entry: Entry;
 }
 
-/** The lane that the server itself writes to (opening, sealing). */
+/** The lane that the server itself writes to (opening, taking over, sealing). */
 export const DESK_LANE = "desk";

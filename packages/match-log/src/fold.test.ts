@@ -85,6 +85,27 @@ describe("the fold of a match log", () => {
     expect(view.setAside).toEqual([{ pos: 4, id: idAt(4), reason: "notLead" }]);
   });
 
+  it("[L8] from a take-over on the old lead's entries stand beside the score, before the new lead has charted anything", () => {
+    const [opening, first, late, fresh] = makeLog(pointsOf("AAB")) as [
+      LoggedEntry,
+      LoggedEntry,
+      LoggedEntry,
+      LoggedEntry,
+    ];
+    const taken: EntryBody = { kind: "LeadTaken", laneId: "lane-2", epoch: 2 };
+    const log = [
+      opening,
+      first,
+      { ...late, laneId: "desk", epoch: 0, entry: { ...late.entry, id: idAt(90), body: taken } },
+      { ...late, pos: 4 },
+      { ...fresh, pos: 5, laneId: "lane-2", epoch: 2 },
+    ];
+    const view = folded(log);
+    expect(view.score).toMatchObject({ points: [1, 1] });
+    expect(view.setAside).toEqual([{ pos: 4, id: idAt(3), reason: "notLead" }]);
+    expect(shown(stepped(log))).toEqual(shown(view));
+  });
+
   it("[L8] after sealing only the desk writes", () => {
     const log = makeLog([...pointsOf("A"), { kind: "MatchSealed" }, ...pointsOf("A")]);
     expect(folded(log)).toMatchObject({ sealed: true, setAside: [{ pos: 4, reason: "sealed" }] });

@@ -84,6 +84,10 @@ const takeIn = (folding: Folding, logged: LoggedEntry): TrailFact | "corrected" 
   if (!fromDesk && epoch < folding.epoch) return refuse("notLead");
   folding.epoch = Math.max(folding.epoch, epoch);
   if (body.kind === "MatchOpened") return refuse("secondOpening");
+  if (body.kind === "LeadTaken") {
+    folding.epoch = Math.max(folding.epoch, body.epoch);
+    return undefined;
+  }
   if (body.kind === "MatchSealed") {
     folding.sealed = true;
     return undefined;
