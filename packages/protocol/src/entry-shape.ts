@@ -103,7 +103,7 @@ const fact = z.discriminatedUnion("kind", [
   }),
 ]);
 
-/** What a phone may write: facts and corrections. Opening and sealing are the desk's. */
+/** What a phone may write: facts and corrections. Opening, taking over and sealing are the desk's. */
 const laneBody = z.union([
   fact,
   z.strictObject({ kind: z.literal("EntryAmended"), target: uuid, to: fact }),

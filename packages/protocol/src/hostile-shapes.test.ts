@@ -110,9 +110,9 @@ describe("messages from anybody", () => {
     expect(parseEntry({ ...good, body: { kind: "toString" } }).ok).toBe(false);
   });
 
-  it("[PR5] opening and sealing are not a phone's to write", () => {
-    for (const kind of ["MatchOpened", "MatchSealed"]) {
-      expect(parseEntry({ ...good, body: { kind } })).toEqual({ ok: false, error: "bad_shape" });
+  it("[PR5] opening, taking over and sealing are not a phone's to write", () => {
+    for (const kind of ["MatchOpened", "MatchSealed", "LeadTaken"]) {
+      expect(parseEntry({ ...good, body: { kind, laneId: "lane-2", epoch: 2 } })).toEqual({ ok: false, error: "bad_shape" });
     }
   });
 });

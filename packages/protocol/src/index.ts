@@ -3,6 +3,7 @@ export type { BoardTile } from "./down/board-tile.ts";
 export type { CourtEntries } from "./down/court-entries.ts";
 export { entryShape, parseEntry } from "./entry-shape.ts";
 export { DOWN, UP } from "./events.ts";
+export type { Leader } from "./leader.ts";
 export {
   BEAT_EVERY_MS,
   MAX_BATCH_BYTES,
@@ -34,7 +35,7 @@ export type {
 export { laneAppendShape } from "./up/lane-append.ts";
 export type { LaneBeat, LaneBeatReply } from "./up/lane-beat.ts";
 export { laneBeatShape } from "./up/lane-beat.ts";
-export type { LaneOpen, LaneOpened, LaneOpenReply } from "./up/lane-open.ts";
+export type { LaneOpen, LaneOpened, LaneOpenReply, LeadTakenRefusal } from "./up/lane-open.ts";
 export { laneOpenShape } from "./up/lane-open.ts";
 export type { Leave, LeaveReply } from "./up/leave.ts";
 export { leaveShape } from "./up/leave.ts";

@@ -20,4 +20,7 @@ export const laneBeatShape = z.strictObject({
   wallMs: wallField,
 }) satisfies z.ZodType<LaneBeat>;
 
-export type LaneBeatReply = { readonly ok: true; readonly serverMs: number } | Refusal;
+/** `leads` is false once somebody took over; opening the lane again tells who. */
+export type LaneBeatReply =
+  | { readonly ok: true; readonly serverMs: number; readonly leads: boolean }
+  | Refusal;

@@ -1,6 +1,7 @@
 import { CHARTING_LEVELS, type ChartingLevel, type LoggedEntry } from "@courtloom/match-log";
 import { z } from "zod";
 import { idField, versionField } from "../field.ts";
+import type { Leader } from "../leader.ts";
 import type { Refusal } from "../refusal.ts";
 
 /** A phone starts or resumes its lane on a match. The same message again is harmless. */
@@ -10,6 +11,8 @@ export interface LaneOpen {
   /** Random UUID, kept on the device with the lane's entries. */
   readonly laneId: string;
   readonly level: ChartingLevel;
+  /** A person asked to lead from now on, in place of the lane that leads. For a new lane only. */
+  readonly takeOver?: true;
 }
 
 export const laneOpenShape = z.strictObject({
@@ -17,6 +20,7 @@ export const laneOpenShape = z.strictObject({
   matchId: idField,
   laneId: idField,
   level: z.enum(CHARTING_LEVELS),
+  takeOver: z.literal(true).exactOptional(),
 }) satisfies z.ZodType<LaneOpen>;
 
 /** What the phone needs to go on: where the server stands, and the opening without what a helper must not see. */
@@ -30,6 +34,16 @@ export interface LaneOpened {
   readonly head: number;
   readonly opening: LoggedEntry;
   readonly chartist: string;
+  /** This lane makes the score. A lane that lost the lead still takes entries; they stand beside the score. */
+  readonly leads: boolean;
+  /** Who leads instead; absent while this lane leads. */
+  readonly leader?: Leader;
 }
 
-export type LaneOpenReply = LaneOpened | Refusal;
+/** Another lane leads, and this one would be new. Ask again after `afterMs` to hear how that one fares. */
+export interface LeadTakenRefusal extends Refusal {
+  readonly code: "lead_taken";
+  readonly leader: Leader;
+}
+
+export type LaneOpenReply = LaneOpened | LeadTakenRefusal | Refusal;

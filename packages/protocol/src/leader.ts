@@ -1,0 +1,10 @@
+/** Who leads a match, as told to somebody who does not. Times by the server's clock, ms since 1970. */
+export interface Leader {
+  /** The chartist's display name. */
+  readonly by: string;
+  /** When the lead's phone was last heard; null: never. */
+  readonly heardMs: number | null;
+  readonly serverMs: number;
+  /** In how many ms the one who asked may take over if nothing is heard until then; 0: now. */
+  readonly takeOverInMs: number;
+}
