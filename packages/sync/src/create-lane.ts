@@ -1,8 +1,8 @@
 import type { Clock } from "@courtloom/core";
 import type { Entry, EntryBody } from "@courtloom/match-log";
-import { v4, v7 } from "uuid";
 import type { Channel } from "./channel.ts";
 import { laneClock } from "./lane-clock.ts";
+import { type LaneDevice, laneDevice } from "./lane-device.ts";
 import { stepLane } from "./lane-machine.ts";
 import type { LaneRecord } from "./lane-record.ts";
 import type { LaneAction, LaneEnv, LaneEvent, LaneState } from "./lane-state.ts";
@@ -36,11 +36,14 @@ export interface LaneOptions {
   readonly outbox: Outbox;
   readonly channel: Channel;
   readonly clock: Clock;
+  /** Default: this browser. */
+  readonly device?: LaneDevice;
 }
 
 /** Runs the lane machine: carries out what each step says and feeds back what came of it. Has no rules of its own. */
-const runLane = ({ record, entries, outbox, channel, clock }: LaneOptions, changed: () => void) => {
-  const env: LaneEnv = { random: Math.random, wallMs: clock.wallMs, laneId: () => v7() };
+const runLane = (options: LaneOptions, changed: () => void) => {
+  const { record, entries, outbox, channel, clock, device = laneDevice } = options;
+  const env: LaneEnv = { random: device.random, wallMs: clock.wallMs, laneId: device.laneId };
   let state: LaneState = startLane(record, entries);
   let closed = false;
   const dispatch = (event: LaneEvent): void => {
@@ -52,7 +55,7 @@ const runLane = ({ record, entries, outbox, channel, clock }: LaneOptions, chang
     if (state !== before) changed();
   };
   const storage = createLaneStorage(outbox, dispatch);
-  const timers = createLaneTimers(dispatch);
+  const timers = createLaneTimers(device.timers, dispatch);
   const carryOut = (action: LaneAction): void => {
     switch (action.type) {
       case "store":
@@ -83,7 +86,7 @@ const runLane = ({ record, entries, outbox, channel, clock }: LaneOptions, chang
 
 /** Starts or resumes a lane and keeps it in step with the server through `channel`, across losses of signal. */
 export const createLane = (options: LaneOptions): Lane => {
-  const { entries, channel, clock } = options;
+  const { entries, channel, clock, device = laneDevice } = options;
   const atMs = laneClock(clock, entries.at(-1));
   const handlers = new Set<() => void>();
   const waiting = new Map<string, () => void>();
@@ -109,7 +112,7 @@ export const createLane = (options: LaneOptions): Lane => {
     status: () => laneStatus(run.state()),
     chart: (body) =>
       new Promise((resolve) => {
-        const id = v4();
+        const id = device.entryId();
         waiting.set(id, resolve);
         run.dispatch({ type: "charted", id, atMs: atMs(), wallMs: clock.wallMs(), body });
       }),

@@ -1,4 +1,5 @@
 import type { LaneEvent } from "./lane-state.ts";
+import type { Timers } from "./mirror-timers.ts";
 
 /** The two timers of a lane; setting one replaces it. */
 export interface LaneTimers {
@@ -7,21 +8,21 @@ export interface LaneTimers {
   readonly stop: () => void;
 }
 
-export const createLaneTimers = (report: (event: LaneEvent) => void): LaneTimers => {
-  let retry: ReturnType<typeof setTimeout> | undefined;
-  let beat: ReturnType<typeof setTimeout> | undefined;
+export const createLaneTimers = (timers: Timers, report: (event: LaneEvent) => void): LaneTimers => {
+  let stopRetry = (): void => undefined;
+  let stopBeat = (): void => undefined;
   return {
     retryIn: (ms) => {
-      clearTimeout(retry);
-      retry = setTimeout(() => report({ type: "retryDue" }), ms);
+      stopRetry();
+      stopRetry = timers.after(ms, () => report({ type: "retryDue" }));
     },
     beatIn: (ms) => {
-      clearTimeout(beat);
-      beat = setTimeout(() => report({ type: "beatDue" }), ms);
+      stopBeat();
+      stopBeat = timers.after(ms, () => report({ type: "beatDue" }));
     },
     stop: () => {
-      clearTimeout(retry);
-      clearTimeout(beat);
+      stopRetry();
+      stopBeat();
     },
   };
 };

@@ -1,6 +1,6 @@
 import type { ByPlayer } from "@courtloom/core";
 import type { ChartingLevel, Entry } from "@courtloom/match-log";
-import { v7 } from "uuid";
+import { laneDevice } from "./lane-device.ts";
 import type { LaneRecord } from "./lane-record.ts";
 import type { Outbox } from "./outbox.ts";
 
@@ -24,7 +24,12 @@ export interface HeldLane {
  * This person's lane on this match: the one on the phone, which survives reloads and closed
  * browsers, or a new one. Another person's lane on the same phone is never continued.
  */
-export const resumeLane = async (outbox: Outbox, wanted: LaneWanted, wallMs: number): Promise<HeldLane> => {
+export const resumeLane = async (
+  outbox: Outbox,
+  wanted: LaneWanted,
+  wallMs: number,
+  laneId: () => string = laneDevice.laneId,
+): Promise<HeldLane> => {
   const lanes = await outbox.lanes();
   const held = lanes.findLast(
     (lane) =>
@@ -36,7 +41,7 @@ export const resumeLane = async (outbox: Outbox, wanted: LaneWanted, wallMs: num
   }
   const record: LaneRecord = {
     ...wanted,
-    laneId: v7(),
+    laneId: laneId(),
     acked: 0,
     epoch: 0,
     rejected: [],
