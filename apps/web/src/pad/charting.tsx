@@ -1,4 +1,5 @@
 import type { MatchView } from "@courtloom/match-log";
+import styles from "./asks.module.css";
 import { Chips } from "./chips.tsx";
 import { CourtArea } from "./court-area.tsx";
 import type { CourtsideMatch } from "./courtside.ts";
@@ -8,7 +9,6 @@ import { MendRow } from "./mend-row.tsx";
 import { MoreSheet } from "./more-sheet.tsx";
 import { NotSeenRow } from "./not-seen-row.tsx";
 import { OverPanel } from "./over-panel.tsx";
-import styles from "./pad.module.css";
 import type { PadSession, PadSnapshot } from "./pad-session.ts";
 import type { PadSettings } from "./pad-settings.ts";
 import type { PointFrame } from "./point-draft.ts";

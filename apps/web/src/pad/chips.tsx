@@ -1,8 +1,8 @@
 import type { ByPlayer } from "@courtloom/core";
 import { useEffect, useRef } from "react";
+import styles from "./asks.module.css";
 import type { DraftEvent, Opened } from "./draft-reducer.ts";
 import { MiniCourt } from "./mini-court.tsx";
-import styles from "./pad.module.css";
 import type { PointDraft, PointFrame } from "./point-draft.ts";
 import { strokeOf } from "./read-draft.ts";
 import { sayShort } from "./say-stroke.ts";

@@ -1,6 +1,6 @@
 import type { Stroke } from "@courtloom/tennis";
+import styles from "./court.module.css";
 import { type CourtMap, toScreen } from "./court-map.ts";
-import styles from "./pad.module.css";
 import type { Drag } from "./use-drag.ts";
 
 interface DrawnShotProps {

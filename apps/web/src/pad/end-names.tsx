@@ -1,5 +1,5 @@
 import type { Seat } from "@courtloom/tennis";
-import styles from "./pad.module.css";
+import styles from "./court.module.css";
 
 interface EndNamesProps {
   readonly seat: Seat;

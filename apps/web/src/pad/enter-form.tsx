@@ -1,6 +1,7 @@
 import { type FormEvent, type InputHTMLAttributes, useState } from "react";
 import { enterCourtside } from "./ask-courtside.ts";
 import type { Courtside, CourtsideRefused } from "./courtside.ts";
+import enter from "./enter.module.css";
 import styles from "./pad.module.css";
 import { courtsideWords } from "./refusal-words.ts";
 
@@ -48,11 +49,15 @@ export const EnterForm = ({ name: usualName, refused, unsent, onEntered }: Enter
   };
   return (
     <main>
-      <form className={styles.enter} onSubmit={(event) => void submit(event)} noValidate>
+      <form
+        className={`${enter.enter} ${styles.buttons}`}
+        onSubmit={(event) => void submit(event)}
+        noValidate
+      >
         <h1>Chart a court</h1>
         <p>The desk has a code for each court.</p>
         {unsent > 0 && (
-          <p className={styles.problem} data-testid="enter-unsent">
+          <p className={enter.problem} data-testid="enter-unsent">
             {unsent} unsent on this phone. They are kept, and sent once their court’s code is entered.
           </p>
         )}
@@ -79,7 +84,7 @@ export const EnterForm = ({ name: usualName, refused, unsent, onEntered }: Enter
           enterKeyHint="go"
         />
         {problem && (
-          <p id="enter-problem" role="alert" className={styles.problem} data-testid="enter-problem">
+          <p id="enter-problem" role="alert" className={enter.problem} data-testid="enter-problem">
             {courtsideWords(problem)}
           </p>
         )}

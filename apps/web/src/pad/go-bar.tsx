@@ -1,4 +1,4 @@
-import styles from "./pad.module.css";
+import styles from "./asks.module.css";
 
 interface GoBarProps {
   readonly canUndo: boolean;

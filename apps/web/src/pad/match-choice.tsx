@@ -1,4 +1,5 @@
 import type { Courtside, CourtsideMatch } from "./courtside.ts";
+import enter from "./enter.module.css";
 import styles from "./pad.module.css";
 
 interface MatchChoiceProps {
@@ -18,7 +19,7 @@ const STATE_WORDS: Readonly<Record<CourtsideMatch["state"], string>> = {
 
 /** The matches on this court in order of play. */
 export const MatchChoice = ({ courtside, onChoose, onRead, onEnterCode }: MatchChoiceProps) => (
-  <main className={styles.choose}>
+  <main className={`${enter.choose} ${styles.buttons}`}>
     <h1>{courtside.courtName}</h1>
     <p>
       {courtside.matches.length === 0

@@ -1,4 +1,5 @@
 import { SHOT_KINDS, type Shot, type ShotKind } from "@courtloom/match-log";
+import asks from "./asks.module.css";
 import type { DraftEvent } from "./draft-reducer.ts";
 import styles from "./pad.module.css";
 
@@ -22,7 +23,7 @@ const KIND_LABELS: Readonly<Record<ShotKind, string>> = {
 
 /** What can be put right about one ball. */
 export const MendRow = ({ shot, opponent, redrawing, send }: MendRowProps) => (
-  <fieldset className={styles.mend} aria-label="Mend this ball">
+  <fieldset className={asks.mend} aria-label="Mend this ball">
     <button type="button" aria-pressed={redrawing} onClick={() => send({ type: "redrawWanted" })}>
       Redraw
     </button>

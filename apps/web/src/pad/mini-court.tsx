@@ -1,6 +1,6 @@
 import type { Shot } from "@courtloom/match-log";
 import type { Direction, Seat, SeenPoint } from "@courtloom/tennis";
-import styles from "./pad.module.css";
+import styles from "./asks.module.css";
 
 interface MiniCourtProps {
   readonly seat: Seat;

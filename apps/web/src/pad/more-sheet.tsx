@@ -1,5 +1,6 @@
 import { type ByPlayer, otherSide } from "@courtloom/core";
 import { type ReactNode, useEffect, useRef } from "react";
+import more from "./more.module.css";
 import styles from "./pad.module.css";
 import type { PadSnapshot } from "./pad-session.ts";
 import { PAD_LEVELS, PAD_THEMES, type PadLevel, type PadSettings, type PadTheme } from "./pad-settings.ts";
@@ -151,7 +152,7 @@ export const MoreSheet = ({ names, snapshot, settings, drawing, act, onClose }: 
     onClose();
   };
   return (
-    <dialog ref={dialog} className={styles.more} aria-label="More" onClose={onClose}>
+    <dialog ref={dialog} className={more.more} aria-label="More" onClose={onClose}>
       <Part title="Level">
         <Segment
           label="Level"
@@ -176,7 +177,7 @@ export const MoreSheet = ({ names, snapshot, settings, drawing, act, onClose }: 
       <SeatPart settings={settings} drawing={drawing} act={act} does={does} />
       <ScreenPart settings={settings} act={act} />
       <PhonePart snapshot={snapshot} act={act} does={does} />
-      <div className={styles.stick}>
+      <div className={more.stick}>
         <button type="button" className={styles.primary} onClick={onClose}>
           Back to the court
         </button>

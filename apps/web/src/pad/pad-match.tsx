@@ -42,7 +42,12 @@ export const PadMatch = (props: PadMatchProps) => {
     if (wanted === "reload") location.reload();
   };
   return (
-    <main className={styles.pad} data-testid="pad" data-level={level} data-signal={status.signal}>
+    <main
+      className={`${styles.pad} ${styles.buttons}`}
+      data-testid="pad"
+      data-level={level}
+      data-signal={status.signal}
+    >
       <h1 className={styles.hidden}>
         Pad, {match.names.A} and {match.names.B}
       </h1>

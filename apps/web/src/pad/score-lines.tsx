@@ -1,7 +1,7 @@
 import type { ByPlayer, Side } from "@courtloom/core";
 import type { ScoreState } from "@courtloom/tennis";
-import styles from "./pad.module.css";
 import { changedPart, pointsOf } from "./say-score.ts";
+import styles from "./score.module.css";
 
 interface ScoreLinesProps {
   readonly names: ByPlayer<string>;

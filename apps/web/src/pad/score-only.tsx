@@ -1,6 +1,6 @@
 import type { ByPlayer, Side } from "@courtloom/core";
 import type { EndSeen } from "@courtloom/tennis";
-import styles from "./pad.module.css";
+import styles from "./court.module.css";
 import { sideAtFirstEnd } from "./shown-ends.ts";
 import { Strip, type StripText } from "./strip.tsx";
 

@@ -1,5 +1,5 @@
 import type { ReactNode } from "react";
-import styles from "./pad.module.css";
+import styles from "./asks.module.css";
 
 export interface SegmentChoice {
   readonly id: string;

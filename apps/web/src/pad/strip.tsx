@@ -1,4 +1,4 @@
-import styles from "./pad.module.css";
+import styles from "./court.module.css";
 
 /** One line above the thumb: what was understood, or what comes next. */
 export interface StripText {
