@@ -1,5 +1,6 @@
+import { foldLog } from "@courtloom/match-log";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import type { Appended, EntryStore, MatchRef } from "./entry-store.ts";
+import type { Appended, EntryStore, LeadLane, MatchRef, OpenLane } from "./entry-store.ts";
 import { entryOf, item, items, laneOf, openingOf } from "./testing/log-fixtures.ts";
 
 export interface StoreUnderTest {
@@ -10,6 +11,8 @@ export interface StoreUnderTest {
 }
 
 const ACADEMY = "curlew";
+
+const leadOf = ({ laneId, chartist, owner }: OpenLane): LeadLane => ({ laneId, chartist, owner });
 
 /** What every entry store does, wherever it keeps its entries. */
 export function entryStoreContract(name: string, make: () => Promise<StoreUnderTest>): void {
@@ -80,7 +83,11 @@ export function entryStoreContract(name: string, make: () => Promise<StoreUnderT
       const opened = await under.store.openLane(lane);
       expect(opened).toEqual({
         ok: true,
-        value: { incarnation: incarnation.ok ? incarnation.value : "", epoch: 1, cursor: 0, head: 1 },
+        value: {
+          incarnation: incarnation.ok ? incarnation.value : "",
+          ...{ epoch: 1, cursor: 0, head: 1 },
+          lead: { laneId: "lead", chartist: "chartist of lead", owner: lane.owner },
+        },
       });
       await under.store.append({ ...match, laneId: "lead", items: items("lead", 1, 4) });
       expect(await under.store.openLane(lane)).toMatchObject({ value: { epoch: 1, cursor: 4, head: 5 } });
@@ -90,7 +97,108 @@ export function entryStoreContract(name: string, make: () => Promise<StoreUnderT
       const { matchId } = await openLane();
       expect(await under.store.openLane(laneOf(ACADEMY, matchId, "other"))).toEqual({
         ok: false,
-        error: { code: "lead_taken", by: "chartist of lead", laneId: "lead" },
+        error: { code: "lead_taken", lead: leadOf(laneOf(ACADEMY, matchId, "lead")) },
+      });
+    });
+
+    it("[ES17] gives the lead to a new lane that takes over, with the next epoch, and says so in the log", async () => {
+      const lane = await openLane();
+      await under.store.append({ ...lane, items: items("lead", 1, 2) });
+      const next = laneOf(ACADEMY, lane.matchId, "next");
+      const taken = await under.store.openLane({ ...next, takeOver: "lead" });
+      expect(taken).toMatchObject({ value: { epoch: 2, cursor: 0, head: 4, lead: leadOf(next) } });
+      const head = await under.store.head(lane);
+      expect(head).toMatchObject({
+        value: { pos: 4, epoch: 2, leadLaneId: "next", chartist: "chartist of next", level: "key" },
+      });
+      expect((await readAll(lane)).at(-1)).toMatchObject({
+        ...{ pos: 4, laneId: "desk", epoch: 0 },
+        entry: { n: 2, body: { kind: "LeadTaken", laneId: "next", epoch: 2 } },
+      });
+    });
+
+    it("[ES17] still takes what the old lead charted, in its own lane with its own epoch", async () => {
+      const lane = await openLane();
+      await under.store.append({ ...lane, items: items("lead", 1, 1) });
+      const next = laneOf(ACADEMY, lane.matchId, "next");
+      await under.store.openLane({ ...next, takeOver: "lead" });
+      await under.store.append({ ...lane, laneId: "next", items: items("next", 1, 1) });
+      expect(await under.store.openLane(laneOf(ACADEMY, lane.matchId, "lead"))).toMatchObject({
+        value: { epoch: 1, cursor: 1, head: 4, lead: leadOf(next) },
+      });
+      await under.store.append({ ...lane, items: items("lead", 2, 3) });
+      expect((await readAll(lane)).map(({ pos, laneId, epoch }) => [pos, laneId, epoch])).toEqual([
+        [1, "desk", 0],
+        [2, "lead", 1],
+        [3, "desk", 0],
+        [4, "next", 2],
+        [5, "lead", 1],
+        [6, "lead", 1],
+      ]);
+      const folded = foldLog(await readAll(lane));
+      expect(folded.ok && folded.value.points.map(({ pos }) => pos)).toEqual([2, 4]);
+      expect(folded.ok && folded.value.setAside.map(({ pos, reason }) => [pos, reason])).toEqual([
+        [5, "notLead"],
+        [6, "notLead"],
+      ]);
+    });
+
+    it("[ES17] lets nobody take over from a lane that leads no more, from the desk's lane, or after sealing", async () => {
+      const lane = await openLane();
+      const ask = (laneId: string, takeOver: string) =>
+        under.store.openLane({ ...laneOf(ACADEMY, lane.matchId, laneId), takeOver });
+      await ask("second", "lead");
+      const lead = leadOf(laneOf(ACADEMY, lane.matchId, "second"));
+      expect(await ask("third", "lead")).toEqual({ ok: false, error: { code: "lead_taken", lead } });
+      expect(await ask("third", "desk")).toEqual({ ok: false, error: { code: "lead_taken", lead } });
+      expect(await ask("lead", "second")).toMatchObject({ value: { epoch: 1, lead } });
+      await under.store.sealMatch(lane);
+      expect(await ask("third", "second")).toEqual({ ok: false, error: { code: "sealed" } });
+      expect(await under.store.head(lane)).toMatchObject({ value: { epoch: 2, leadLaneId: "second" } });
+    });
+
+    it("[ES17] of take-overs at the same moment one gets the lead, each lead has an epoch of its own, and pos stays dense", async () => {
+      const lane = await openLane();
+      const rivals = ["a", "b", "c", "d"];
+      const ask = (laneId: string, takeOver: string) =>
+        under.store.openLane({ ...laneOf(ACADEMY, lane.matchId, laneId), takeOver });
+      const writing = under.store.append({ ...lane, items: items("lead", 1, 5) });
+      const answers = await Promise.all(rivals.map((laneId) => ask(laneId, "lead")));
+      await writing;
+      const [winner, ...others] = rivals.filter((_, i) => answers[i]?.ok);
+      expect(others).toEqual([]);
+      const lead = leadOf(laneOf(ACADEMY, lane.matchId, winner ?? ""));
+      for (const answer of answers) {
+        if (!answer.ok) expect(answer.error).toEqual({ code: "lead_taken", lead });
+      }
+      const [loser = ""] = rivals.filter((laneId) => laneId !== winner);
+      expect(await ask(loser, winner ?? "")).toMatchObject({ value: { epoch: 3 } });
+      const entries = await readAll(lane);
+      expect(entries.map(({ pos }) => pos)).toEqual(Array.from({ length: 8 }, (_, i) => i + 1));
+      expect(
+        entries.flatMap(({ entry: { body } }) =>
+          body.kind === "LeadTaken" ? [[body.laneId, body.epoch]] : [],
+        ),
+      ).toEqual([
+        [winner, 2],
+        [loser, 3],
+      ]);
+    });
+
+    it("[ES18] names the chartist of every lane but the desk's", async () => {
+      const lane = await openLane();
+      await under.store.openLane({ ...laneOf(ACADEMY, lane.matchId, "next"), takeOver: "lead" });
+      expect(await under.store.lanes(lane)).toEqual({
+        ok: true,
+        value: [
+          { laneId: "lead", chartist: "chartist of lead" },
+          { laneId: "next", chartist: "chartist of next" },
+        ],
+      });
+      expect(await under.store.lanes(await newMatch())).toEqual({ ok: true, value: [] });
+      expect(await under.store.lanes({ academyId: ACADEMY, matchId: "nowhere" })).toEqual({
+        ok: false,
+        error: { code: "unknown_match" },
       });
     });
 

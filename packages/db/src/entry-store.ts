@@ -41,6 +41,18 @@ export interface OpenLane extends MatchRef {
   readonly chartist: string;
   readonly owner: LaneOwner;
   readonly level: ChartingLevel;
+  /**
+   * Id of the lead lane that a new lane replaces. Who may do so, and when, is for the caller to judge; it is
+   * done only if that lane still leads. A lane that exists resumes as it is.
+   */
+  readonly takeOver?: string;
+}
+
+/** The lane that leads. */
+export interface LeadLane {
+  readonly laneId: string;
+  readonly chartist: string;
+  readonly owner: { readonly kind: LaneOwner["kind"] | "desk"; readonly id: string };
 }
 
 export interface LaneIsOpen {
@@ -49,16 +61,24 @@ export interface LaneIsOpen {
   /** The highest n taken in this lane; 0 when new. */
   readonly cursor: number;
   readonly head: number;
+  /** Who leads now: this lane, or the one that took over from it. */
+  readonly lead: LeadLane;
 }
 
 /**
  * `not_open`: the match has no opening yet. `sealed`: a new lane on a sealed match (a lane that exists
  * resumes, so that what a phone charted offline still arrives). `other_owner`: the lane belongs to
- * somebody else. `lead_taken`: another lane has the lead; `by` is its chartist.
+ * somebody else. `lead_taken`: another lane has the lead.
  */
 export type OpenLaneRefused =
   | { readonly code: "unknown_match" | "not_open" | "sealed" | "other_owner" }
-  | { readonly code: "lead_taken"; readonly by: string; readonly laneId: string };
+  | { readonly code: "lead_taken"; readonly lead: LeadLane };
+
+/** Who charts, or charted, in a lane. */
+export interface LaneChartist {
+  readonly laneId: string;
+  readonly chartist: string;
+}
 
 /** An entry that was read, or one that could not be taken and is kept aside as it came. */
 export type AppendItem =
@@ -146,14 +166,18 @@ export interface Hint {
   readonly pos: number;
 }
 
-/** The match log on disk. Acknowledged means committed. Rules ES1 to ES16. */
+/** The match log on disk. Acknowledged means committed. Rules ES1 to ES18. */
 export interface EntryStore {
   /** Id of this log; another one after a restore. */
   readonly incarnation: () => Promise<Result<string, Unavailable>>;
   /** Writes the opening at pos 1 in the desk's lane. */
   readonly openMatch: (open: OpenMatch) => Promise<Result<MatchIsOpen, OpenMatchRefused | Unavailable>>;
-  /** Starts or resumes a lane; the first lane of a match gets the lead (epoch 1). */
+  /** Starts or resumes a lane; the first lane of a match gets the lead (epoch 1), one that takes over the next epoch. */
   readonly openLane: (open: OpenLane) => Promise<Result<LaneIsOpen, OpenLaneRefused | Unavailable>>;
+  /** The lanes of a match but the desk's, in the order in which they were opened; none while it waits. */
+  readonly lanes: (
+    match: MatchRef,
+  ) => Promise<Result<readonly LaneChartist[], { readonly code: "unknown_match" } | Unavailable>>;
   /** Commits a batch of a lane whole or not at all. */
   readonly append: (append: Append) => Promise<Result<Appended, AppendRefused | Unavailable>>;
   /** Writes an entry of the desk (epoch 0): a walkover, a correction after sealing. */

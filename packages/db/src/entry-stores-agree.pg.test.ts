@@ -14,7 +14,12 @@ const RUNS = 40;
 
 type Step =
   | { readonly kind: "openMatch"; readonly server: "A" | "B" }
-  | { readonly kind: "openLane"; readonly lane: string; readonly owner: "member" | "courtside" }
+  | {
+      readonly kind: "openLane";
+      readonly lane: string;
+      readonly owner: "member" | "courtside";
+      readonly takeOver: string | undefined;
+    }
   | {
       readonly kind: "append";
       readonly lane: string;
@@ -38,6 +43,7 @@ const step: fc.Arbitrary<Step> = fc.oneof(
       kind: fc.constant("openLane"),
       lane,
       owner: fc.constantFrom("courtside", "courtside", "member"),
+      takeOver: fc.constantFrom(undefined, "one", "two"),
     }),
   },
   {
@@ -89,7 +95,8 @@ async function take(store: EntryStore, match: MatchRef, taken: Step): Promise<un
       });
     case "openLane": {
       const owner = { kind: taken.owner, id: "somebody" } as const;
-      return store.openLane({ ...laneOf(ACADEMY, match.matchId, taken.lane), owner });
+      const takeOver = taken.takeOver === undefined ? {} : { takeOver: taken.takeOver };
+      return store.openLane({ ...laneOf(ACADEMY, match.matchId, taken.lane), owner, ...takeOver });
     }
     case "append": {
       const items = taken.marks.map((mark, i) => toItem(taken.lane, taken.from + i, mark));
@@ -154,6 +161,7 @@ it(`[ES4] answers alike in memory and in Postgres, whatever the order of calls (
         expect(await take(postgres, match, taken), JSON.stringify(taken)).toEqual(expected);
       }
       expect(await postgres.head(match)).toEqual(await memory.head(match));
+      expect(await postgres.lanes(match)).toEqual(await memory.lanes(match));
       const all = { ...match, after: 0, limit: 1000 };
       const log = await postgres.read(all);
       expect(log).toEqual(await memory.read(all));

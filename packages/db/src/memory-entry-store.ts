@@ -9,6 +9,7 @@ import type {
   Heard,
   Hint,
   LaneIsOpen,
+  LeadLane,
   MatchHead,
   MatchIsOpen,
   MatchRef,
@@ -40,7 +41,7 @@ export interface MemoryEntryStore extends EntryStore {
 interface Lane {
   readonly laneId: string;
   chartist: string;
-  owner: { readonly kind: string; readonly id: string };
+  owner: LeadLane["owner"];
   level: OpenLane["level"];
   readonly epoch: number;
   /** Items 1, 2, 3 …, taken or rejected. */
@@ -83,6 +84,12 @@ export function createMemoryEntryStore(options: MemoryStoreOptions): MemoryEntry
     incarnation: async () => ok(options.incarnation),
     openMatch: async (open) => openMatch(find(open), open, options, touch),
     openLane: async (open) => openLane(find(open), open, options, touch),
+    lanes: async (ref) => {
+      const match = find(ref);
+      if (!match) return err({ code: "unknown_match" });
+      const lanes = [...match.lanes.values()].filter(({ laneId }) => laneId !== DESK_LANE);
+      return ok(lanes.map(({ laneId, chartist }) => ({ laneId, chartist })));
+    },
     append: async (append) => appendItems(find(append), append, touch),
     appendDesk,
     sealMatch: (match) => appendDesk({ ...match, body: { kind: "MatchSealed" } }),
@@ -202,6 +209,11 @@ function openMatch(
   return ok({ opening, head: 1 });
 }
 
+const leadOf = (match: Match): LeadLane | undefined => {
+  const lane = match.lead === undefined ? undefined : match.lanes.get(match.lead);
+  return lane && { laneId: lane.laneId, chartist: lane.chartist, owner: lane.owner };
+};
+
 function openLane(
   match: Match | undefined,
   open: OpenLane,
@@ -210,7 +222,7 @@ function openLane(
 ): Result<LaneIsOpen, OpenLaneRefused> {
   if (!match) return err({ code: "unknown_match" });
   if (match.log.length === 0) return err({ code: "not_open" });
-  const lead = match.lead === undefined ? undefined : match.lanes.get(match.lead);
+  const lead = leadOf(match);
   const found = match.lanes.get(open.laneId);
   const plan = planLane(open, { epoch: match.epoch, sealed: match.sealed, lead, lane: found });
   if (!plan.ok) return plan;
@@ -221,10 +233,14 @@ function openLane(
     match.lanes.set(laneId, lane);
     match.epoch = plan.value.epoch;
     match.lead = laneId;
+    if (plan.value.takesOver) {
+      const taken: EntryBody = { kind: "LeadTaken", laneId, epoch: plan.value.epoch };
+      writeDesk(match, { ...match, body: taken }, options, touch);
+    }
   }
   touch(match);
-  const { incarnation } = options;
-  return ok({ incarnation, epoch: lane.epoch, cursor: lane.items.length, head: match.log.length });
+  const at = { epoch: lane.epoch, cursor: lane.items.length, head: match.log.length };
+  return ok({ incarnation: options.incarnation, ...at, lead: plan.value.lead });
 }
 
 function appendItems(

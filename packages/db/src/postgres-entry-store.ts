@@ -9,6 +9,7 @@ import { openLane } from "./log/open-lane.ts";
 import { openMatch } from "./log/open-match.ts";
 import { orUnavailable } from "./log/or-unavailable.ts";
 import { readChangedHeads, readHead } from "./log/read-heads.ts";
+import { readLanes } from "./log/read-lanes.ts";
 import { readLog } from "./log/read-log.ts";
 import { recordHeard } from "./log/record-heard.ts";
 import type { Db } from "./open-db.ts";
@@ -28,7 +29,8 @@ export function createPostgresEntryStore(db: Db, options: PostgresStoreOptions):
   return {
     incarnation: () => orUnavailable(async () => ok(await readIncarnation(db))),
     openMatch: (open) => orUnavailable(() => openMatch(db, open, desk)),
-    openLane: (open) => orUnavailable(() => openLane(db, open)),
+    openLane: (open) => orUnavailable(() => openLane(db, open, desk)),
+    lanes: (match) => orUnavailable(() => readLanes(db, match)),
     append: (batch) => orUnavailable(() => append(db, batch)),
     appendDesk: (entry) => orUnavailable(() => appendDesk(db, entry, desk)),
     sealMatch: (match) =>

@@ -112,7 +112,10 @@ describe("messages from anybody", () => {
 
   it("[PR5] opening, taking over and sealing are not a phone's to write", () => {
     for (const kind of ["MatchOpened", "MatchSealed", "LeadTaken"]) {
-      expect(parseEntry({ ...good, body: { kind, laneId: "lane-2", epoch: 2 } })).toEqual({ ok: false, error: "bad_shape" });
+      expect(parseEntry({ ...good, body: { kind, laneId: "lane-2", epoch: 2 } })).toEqual({
+        ok: false,
+        error: "bad_shape",
+      });
     }
   });
 });

@@ -1,5 +1,5 @@
 import { assert, err, ok, type Result } from "@courtloom/core";
-import { DESK_LANE, ENTRY_VERSION, type Entry } from "@courtloom/match-log";
+import { DESK_LANE, ENTRY_VERSION, type Entry, type LoggedEntry } from "@courtloom/match-log";
 import type postgres from "postgres";
 import type { AppendDesk, Appended } from "../entry-store.ts";
 import { inAcademy } from "../in-academy.ts";
@@ -32,13 +32,24 @@ export async function appendDesk(
     if (desk.known || (seals && head.sealed)) {
       return ok({ kind: "duplicate", upTo: desk.cursor, head: head.pos, logged: [] });
     }
-    const { academyId, matchId } = append;
-    const item = hashItem({ n: desk.cursor + 1, entry: deskEntry(append, desk, means) });
-    const at = { academyId, matchId, laneId: DESK_LANE, epoch: 0, head: head.pos };
-    const logged = await insertItems(sql, at, [item]);
+    const logged = await insertDesk(sql, append, desk, head, means);
     if (seals) await markSealed(sql, append);
-    return ok({ kind: "appended", upTo: item.n, head: head.pos + 1, logged });
+    return ok({ kind: "appended", upTo: desk.cursor + 1, head: head.pos + 1, logged });
   });
+}
+
+/** Writes the desk's next entry; under the match's lock. */
+export function insertDesk(
+  sql: postgres.TransactionSql,
+  append: AppendDesk,
+  desk: DeskRow,
+  head: { readonly pos: number },
+  means: DeskMeans,
+): Promise<readonly LoggedEntry[]> {
+  const { academyId, matchId } = append;
+  const item = hashItem({ n: desk.cursor + 1, entry: deskEntry(append, desk, means) });
+  const at = { academyId, matchId, laneId: DESK_LANE, epoch: 0, head: head.pos };
+  return insertItems(sql, at, [item]);
 }
 
 function deskEntry({ body, entryId }: AppendDesk, desk: DeskRow, { newId, wallMs }: DeskMeans): Entry {
@@ -53,7 +64,8 @@ function deskEntry({ body, entryId }: AppendDesk, desk: DeskRow, { newId, wallMs
   };
 }
 
-const findDesk = (
+/** Where the desk's lane stands; nothing when the match is not open. */
+export const findDesk = (
   sql: postgres.TransactionSql,
   { academyId, matchId, entryId }: AppendDesk,
 ): Promise<readonly DeskRow[]> =>

@@ -1,22 +1,28 @@
-import { err, ok, type Result } from "@courtloom/core";
+import { assert, err, ok, type Result } from "@courtloom/core";
 import type postgres from "postgres";
-import type { LaneIsOpen, OpenLane, OpenLaneRefused } from "../entry-store.ts";
+import type { LaneIsOpen, LeadLane, OpenLane, OpenLaneRefused } from "../entry-store.ts";
 import { inAcademy } from "../in-academy.ts";
 import type { Db } from "../open-db.ts";
+import { findDesk, insertDesk } from "./append-desk.ts";
 import { findMatch, type HeadRow, lockHead } from "./head-row.ts";
+import type { DeskMeans } from "./open-match.ts";
 import { type LanePlan, planLane } from "./plan-lane.ts";
 
 interface LaneRow {
   readonly laneId: string;
   readonly chartist: string;
-  readonly kind: string;
+  readonly kind: LeadLane["owner"]["kind"];
   readonly ownerId: string;
   readonly epoch: number;
   readonly cursor: number;
 }
 
-/** Rules ES2 and ES3. */
-export async function openLane(db: Db, open: OpenLane): Promise<Result<LaneIsOpen, OpenLaneRefused>> {
+/** Rules ES2, ES3 and ES17. */
+export async function openLane(
+  db: Db,
+  open: OpenLane,
+  means: DeskMeans,
+): Promise<Result<LaneIsOpen, OpenLaneRefused>> {
   return inAcademy(db, open.academyId, async ({ sql }) => {
     const [[head], lanes, [meta]] = await Promise.all([
       lockHead(sql, open),
@@ -24,19 +30,47 @@ export async function openLane(db: Db, open: OpenLane): Promise<Result<LaneIsOpe
       sql<{ incarnation: string }[]>`select incarnation from log_meta`.execute(),
     ]);
     if (!head) return err({ code: (await findMatch(sql, open)).length ? "not_open" : "unknown_match" });
-    const lead = lanes.find((row) => row.laneId === head.leadLane);
+    const lead = toLead(lanes.find((row) => row.laneId === head.leadLane));
     const found = lanes.find((row) => row.laneId === open.laneId);
     const lane = found && { owner: { kind: found.kind, id: found.ownerId } };
     const plan = planLane(open, { epoch: head.epoch, sealed: head.sealed, lead, lane });
     if (!plan.ok) return plan;
     await writeLane(sql, open, plan.value, head);
+    const { epoch, pos } = await sayTaken(sql, open, plan.value, head, means);
     return ok({
       incarnation: meta?.incarnation ?? "",
-      epoch: plan.value.kind === "start" ? plan.value.epoch : (found?.epoch ?? 0),
+      epoch: found?.epoch ?? epoch,
       cursor: found?.cursor ?? 0,
-      head: head.pos,
+      head: pos,
+      lead: plan.value.lead,
     });
   });
+}
+
+const toLead = (row: LaneRow | undefined): LeadLane | undefined =>
+  row && {
+    laneId: row.laneId,
+    chartist: row.chartist,
+    owner: { kind: row.kind, id: row.ownerId },
+  };
+
+/** Writes a take-over into the log, so that the fold knows of it before the new lead charts. Answers where the match stands. */
+async function sayTaken(
+  sql: postgres.TransactionSql,
+  open: OpenLane,
+  plan: LanePlan,
+  head: HeadRow,
+  means: DeskMeans,
+): Promise<{ readonly epoch: number; readonly pos: number }> {
+  if (plan.kind === "resume") return head;
+  const { epoch } = plan;
+  if (!plan.takesOver) return { epoch, pos: head.pos };
+  const body = { kind: "LeadTaken", laneId: open.laneId, epoch } as const;
+  const { academyId, matchId } = open;
+  const [desk] = await findDesk(sql, { academyId, matchId, body });
+  assert(desk, "an open match has the desk's lane");
+  await insertDesk(sql, { academyId, matchId, body }, desk, head, means);
+  return { epoch, pos: head.pos + 1 };
 }
 
 const findLanes = (

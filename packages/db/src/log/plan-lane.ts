@@ -1,28 +1,32 @@
 import { err, ok, type Result } from "@courtloom/core";
-import type { LaneOwner, OpenLane, OpenLaneRefused } from "../entry-store.ts";
+import type { LaneOwner, LeadLane, OpenLane, OpenLaneRefused } from "../entry-store.ts";
 
 /** What the store holds about a match when a lane is opened, under the match's lock. */
 export interface MatchSoFar {
   readonly epoch: number;
   readonly sealed: boolean;
-  readonly lead: { readonly laneId: string; readonly chartist: string } | undefined;
+  readonly lead: LeadLane | undefined;
   /** The lane itself, if it exists. */
   readonly lane: { readonly owner: { readonly kind: string; readonly id: string } } | undefined;
 }
 
-/** `start`: a new lane, with the lead from `epoch` on. */
-export type LanePlan = { readonly kind: "resume" } | { readonly kind: "start"; readonly epoch: number };
+/** `start`: a new lane, with the lead from `epoch` on; `takesOver` from another one. */
+export type LanePlan =
+  | { readonly kind: "resume"; readonly lead: LeadLane }
+  | { readonly kind: "start"; readonly epoch: number; readonly lead: LeadLane; readonly takesOver: boolean };
 
-/** Rules ES2 and ES3. */
+/** Rules ES2, ES3 and ES17. */
 export function planLane(open: OpenLane, match: MatchSoFar): Result<LanePlan, OpenLaneRefused> {
+  const { laneId, chartist, owner } = open;
+  const own: LeadLane = { laneId, chartist, owner };
+  const { lead } = match;
   if (match.lane) {
-    return mayResume(match.lane.owner, open.owner) ? ok({ kind: "resume" }) : err({ code: "other_owner" });
+    if (!mayResume(match.lane.owner, owner)) return err({ code: "other_owner" });
+    return ok({ kind: "resume", lead: lead && lead.laneId !== laneId ? lead : own });
   }
   if (match.sealed) return err({ code: "sealed" });
-  if (match.lead) {
-    return err({ code: "lead_taken", by: match.lead.chartist, laneId: match.lead.laneId });
-  }
-  return ok({ kind: "start", epoch: match.epoch + 1 });
+  if (lead && lead.laneId !== open.takeOver) return err({ code: "lead_taken", lead });
+  return ok({ kind: "start", epoch: match.epoch + 1, lead: own, takesOver: lead !== undefined });
 }
 
 /**
