@@ -1,4 +1,4 @@
-import { writeFileSync } from "node:fs";
+import { renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Addresses } from "./banner.ts";
 import { type Child, createChild } from "./child.ts";
@@ -38,6 +38,12 @@ export function isDemoLoadedMessage(message: unknown): boolean {
   );
 }
 
+/** Readers see the old text or the new one, never half of it. */
+function writeWhole(file: string, text: string): void {
+  writeFileSync(`${file}.new`, text);
+  renameSync(`${file}.new`, file);
+}
+
 /** The processes of the product, apart from the database. */
 export function createChildren(options: ChildrenOptions): Children {
   const { env, product, tell, addresses, ports, instanceId } = options;
@@ -54,7 +60,7 @@ export function createChildren(options: ChildrenOptions): Children {
       tell,
       onStarted: (name, pid) => {
         pids[name] = pid;
-        writeFileSync(join(env.dataDir, "processes.json"), JSON.stringify(pids));
+        writeWhole(join(env.dataDir, "processes.json"), JSON.stringify(pids));
       },
       onMessage: (message) => {
         if (isDemoLoadedMessage(message)) startDriver();
