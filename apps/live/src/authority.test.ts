@@ -18,6 +18,7 @@ const MATCH_ANSWERS: Readonly<Record<Person | "nobody", Readonly<Record<string, 
   stranger: mine(["m9"], MATCH_IDS, "unknown_match"),
   helper: mine(["m1"], MATCH_IDS, "unknown_match"),
   otherHelper: mine(["m2"], MATCH_IDS, "unknown_match"),
+  relief: mine(["m1"], MATCH_IDS, "unknown_match"),
   wall: mine([], MATCH_IDS, "forbidden"),
   nobody: mine([], MATCH_IDS, NONE),
 };
@@ -27,6 +28,7 @@ const STAFF_BOARDS: typeof MATCH_ANSWERS = {
   stranger: mine(["d9"], DAY_IDS, "unknown_day"),
   helper: mine([], DAY_IDS, "forbidden"),
   otherHelper: mine([], DAY_IDS, "forbidden"),
+  relief: mine([], DAY_IDS, "forbidden"),
   wall: mine([], DAY_IDS, "forbidden"),
   nobody: mine([], DAY_IDS, NONE),
 };
@@ -129,7 +131,7 @@ describe("who may send what", () => {
       await asDirector.ask(UP.laneOpen, { matchId: "m1", laneId: "lane-2", level: "key" }),
     ).toMatchObject({
       code: "lead_taken",
-      retry: false,
+      leader: { by: "Dana H.", takeOverInMs: 0 },
     });
     expect(await node.connect("coach").ask(UP.laneAppend, append)).toMatchObject({ ok: true });
   });

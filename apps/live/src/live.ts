@@ -53,7 +53,7 @@ const followHints = ({ runtime, store }: LiveOptions, heard: (hint: Hint) => voi
 
 export const createLive = (options: LiveOptions): Live => {
   const { runtime, store, days } = options;
-  const heard = createHeardBook();
+  const heard = createHeardBook(runtime.clock.wallMs());
   const directory = createDirectory({ runtime, store, days, heard });
   const headWatch = createHeadWatch({ runtime, store, heard, directory });
   const lookUps = createLookUps(runtime.clock, options.principalOf, days);

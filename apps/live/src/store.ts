@@ -26,16 +26,24 @@ export interface LaneOwner {
   readonly id: string;
 }
 
+/** The lane that leads; `desk` owns lanes that were imported. */
+export interface LeadLane {
+  readonly laneId: string;
+  readonly chartist: string;
+  readonly owner: { readonly kind: LaneOwner["kind"] | "desk"; readonly id: string };
+}
+
 export interface LaneIsOpen {
   readonly incarnation: string;
   readonly epoch: number;
   readonly cursor: number;
   readonly head: number;
+  readonly lead: LeadLane;
 }
 
 export type OpenLaneRefused =
   | { readonly code: "unknown_match" | "not_open" | "sealed" | "other_owner" }
-  | { readonly code: "lead_taken"; readonly by: string; readonly laneId: string };
+  | { readonly code: "lead_taken"; readonly lead: LeadLane };
 
 export type AppendItem =
   | { readonly n: number; readonly entry: Entry }
@@ -102,6 +110,8 @@ export interface LogStore {
       readonly chartist: string;
       readonly owner: LaneOwner;
       readonly level: ChartingLevel;
+      /** The lead lane that this one replaces, if that still leads. */
+      readonly takeOver?: string;
     },
   ) => Answer<LaneIsOpen, OpenLaneRefused>;
   readonly append: (

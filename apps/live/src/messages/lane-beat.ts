@@ -14,8 +14,10 @@ const handle = async (message: LaneBeat, context: MessageContext): Promise<LaneB
   const asks = laneOwnerOf(principal);
   if (!asks || !mayContinue(room.ownerOf(laneId), asks)) return refuse("unknown_lane");
   const serverMs = runtime.clock.wallMs();
-  if (room.head()?.leadLaneId === laneId) heard.speak({ ...match, heardMs: serverMs, unsent });
-  return { ok: true, serverMs };
+  // Until the head could be read nobody is told that the lead is gone.
+  const leads = (room.head()?.leadLaneId ?? laneId) === laneId;
+  if (leads) heard.speak({ ...match, heardMs: serverMs, unsent });
+  return { ok: true, serverMs, leads };
 };
 
 export const laneBeat: MessageKind<LaneBeat> = { shape: laneBeatShape, handle };

@@ -1,6 +1,8 @@
 import {
   type LaneOpen,
   type LaneOpenReply,
+  type Leader,
+  type LeadTakenRefusal,
   laneOpenShape,
   type RefusalCode,
   redactOpening,
@@ -9,7 +11,8 @@ import {
 import { authoriseMatch, laneOwnerOf, sightOf } from "../authority.ts";
 import { refuse } from "../refuse.ts";
 import { logError } from "../runtime.ts";
-import type { OpenLaneRefused, Unavailable } from "../store.ts";
+import type { LaneOwner, LeadLane, MatchRef, OpenLaneRefused, Unavailable } from "../store.ts";
+import { takeOverInMs } from "../take-over.ts";
 import type { MessageContext, MessageKind } from "./message-context.ts";
 
 const REFUSAL_OF = {
@@ -18,9 +21,10 @@ const REFUSAL_OF = {
   not_open: "unavailable",
   sealed: "sealed",
   other_owner: "forbidden",
-  lead_taken: "lead_taken",
   unavailable: "unavailable",
-} as const satisfies Readonly<Record<(OpenLaneRefused | Unavailable)["code"], RefusalCode>>;
+} as const satisfies Readonly<
+  Record<Exclude<(OpenLaneRefused | Unavailable)["code"], "lead_taken">, RefusalCode>
+>;
 
 /** The board of the day shows at once that the match is no longer waiting; failing, it does so within two seconds. */
 const refreshBoard = ({ directory, runtime, principal }: MessageContext, dayId: string | null): void => {
@@ -28,26 +32,60 @@ const refreshBoard = ({ directory, runtime, principal }: MessageContext, dayId: 
   board?.refresh().catch((error: unknown) => logError(runtime, "a board was not refreshed", { error }));
 };
 
+/** A phone that waits for the lead hears this often how the leading one fares. */
+const LOOK_AGAIN_MS = 3_000;
+const SOONEST_MS = 500;
+
+const leaderOf = (lead: LeadLane, owner: LaneOwner, match: MatchRef, context: MessageContext): Leader => {
+  const { principal, heard, runtime } = context;
+  const serverMs = runtime.clock.wallMs();
+  return {
+    by: lead.chartist,
+    heardMs: heard.get(match)?.heardMs ?? null,
+    serverMs,
+    takeOverInMs: takeOverInMs(principal, owner, lead, heard.silentMs(match, serverMs)),
+  };
+};
+
+const refuseLead = (leader: Leader): LeadTakenRefusal => {
+  const dueMs = leader.takeOverInMs === 0 ? LOOK_AGAIN_MS : leader.takeOverInMs;
+  const afterMs = Math.max(SOONEST_MS, Math.min(LOOK_AGAIN_MS, dueMs));
+  return { ...refuse("lead_taken", afterMs), code: "lead_taken", leader };
+};
+
 const handle = async (message: LaneOpen, context: MessageContext): Promise<LaneOpenReply> => {
-  const { principal, directory, heard, runtime } = context;
-  const { matchId, laneId, level } = message;
+  const { principal, directory } = context;
+  const { matchId, laneId, level, takeOver } = message;
   const allowed = await authoriseMatch(principal, UP.laneOpen, () => context.matchCard(matchId));
   if (!allowed.ok) return refuse(allowed.error);
   const owner = laneOwnerOf(principal);
   if (!owner || principal.kind === "wall") return refuse("forbidden");
-  const { academyId } = principal;
-  const room = directory.matchRoom({ academyId, matchId });
+  const match = { academyId: principal.academyId, matchId };
+  const room = directory.matchRoom(match);
   const wasOpen = room.pos() > 0;
-  const opened = await room.openLane({ card: allowed.value, laneId, level, owner, chartist: principal.name });
-  if (!opened.ok) return refuse(REFUSAL_OF[opened.error.code]);
-  if (!wasOpen) refreshBoard(context, allowed.value.dayId);
-  const unsent = heard.get({ academyId, matchId })?.unsent ?? 0;
-  if (room.head()?.leadLaneId === laneId) {
-    heard.speak({ academyId, matchId, heardMs: runtime.clock.wallMs(), unsent });
+  const leader = (lead: LeadLane): Leader => leaderOf(lead, owner, match, context);
+  const asked = { card: allowed.value, laneId, level, owner, chartist: principal.name };
+  const mayTakeOver = (lead: LeadLane): boolean => leader(lead).takeOverInMs === 0;
+  const opened = await room.openLane(takeOver ? { ...asked, mayTakeOver } : asked);
+  if (!opened.ok) {
+    const { error } = opened;
+    return error.code === "lead_taken" ? refuseLead(leader(error.lead)) : refuse(REFUSAL_OF[error.code]);
   }
-  const { opening, incarnation, epoch, cursor, head } = opened.value;
+  if (!wasOpen) refreshBoard(context, allowed.value.dayId);
+  const { opening, lead, incarnation, epoch, cursor, head } = opened.value;
   const shown = sightOf(principal) === "full" ? opening : redactOpening(opening);
-  return { ok: true, incarnation, epoch, cursor, head, opening: shown, chartist: principal.name };
+  const begun = {
+    ok: true,
+    incarnation,
+    epoch,
+    cursor,
+    head,
+    opening: shown,
+    chartist: principal.name,
+  } as const;
+  return lead.laneId === laneId
+    ? { ...begun, leads: true }
+    : { ...begun, leads: false, leader: leader(lead) };
 };
 
 export const laneOpen: MessageKind<LaneOpen> = { shape: laneOpenShape, handle };

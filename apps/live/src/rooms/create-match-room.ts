@@ -4,6 +4,7 @@ import { type CourtEntries, DOWN, MAX_READ_ENTRIES, redactEntries } from "@court
 import type { Runtime } from "../runtime.ts";
 import type {
   Appended,
+  LaneIsOpen,
   LaneOwner,
   LogStore,
   MatchCard,
@@ -13,6 +14,7 @@ import type {
   Unavailable,
 } from "../store.ts";
 import type { Viewer } from "../viewer.ts";
+import type { HeardBook } from "./heard-book.ts";
 import { createLogReader, type LogReader } from "./log-reader.ts";
 import type { LaneBegun, MatchRoom, OpenLaneAsk, Sight } from "./match-room.ts";
 import { createSerial } from "./serial.ts";
@@ -21,13 +23,13 @@ export interface RoomDeps {
   readonly runtime: Runtime;
   readonly store: LogStore;
   readonly openingOf: (card: MatchCard) => Promise<MatchOpened>;
-  /** A head was read. */
-  readonly learned: (head: MatchHead) => void;
+  readonly heard: Pick<HeardBook, "speak" | "learn" | "get">;
   /** The fold has changed. */
   readonly folded: (match: MatchRef, view: MatchView) => void;
 }
 
 type Opening = Result<void, OpenLaneRefused | Unavailable>;
+type Opened = Result<LaneIsOpen, OpenLaneRefused | Unavailable>;
 
 /** Makes sure that the log has its first entry. SPEC LV6. */
 const ensureOpen = async (reader: LogReader, card: MatchCard, deps: RoomDeps): Promise<Opening> => {
@@ -74,7 +76,8 @@ export const createMatchRoom = (ref: MatchRef, deps: RoomDeps): MatchRoom => {
     const now = await store.head(ref);
     if (!now.ok) return;
     head = now.value;
-    deps.learned(now.value);
+    const { heardMs, unsent } = now.value;
+    if (heardMs !== null) deps.heard.learn({ ...ref, heardMs, unsent: unsent ?? 0 });
   };
   const catchUp = async (): Promise<void> => {
     await reader.readOn();
@@ -87,12 +90,28 @@ export const createMatchRoom = (ref: MatchRef, deps: RoomDeps): MatchRoom => {
     head = undefined;
     await catchUp();
   };
-  const openLane = async (ask: OpenLaneAsk): Promise<Result<LaneBegun, OpenLaneRefused | Unavailable>> => {
-    const { card, ...lane } = ask;
-    const open = await ensureOpen(reader, card, deps);
-    if (!open.ok) return open;
+  /** In the queue, so that of two who take over the second one meets the first as the lead. */
+  const openOrTakeOver = async ({ card: _, mayTakeOver, ...lane }: OpenLaneAsk): Promise<Opened> => {
     const opened = await store.openLane({ ...ref, ...lane });
+    if (opened.ok || opened.error.code !== "lead_taken") return opened;
+    // Another node may have heard the lead's phone since.
+    await readHead();
+    const { lead } = opened.error;
+    if (!mayTakeOver?.(lead)) return opened;
+    const taken = await store.openLane({ ...ref, ...lane, takeOver: lead.laneId });
+    if (taken.ok) store.notify({ matchId: ref.matchId, pos: taken.value.head });
+    return taken;
+  };
+  const speak = ({ cursor }: LaneIsOpen): void => {
+    const unsent = cursor === 0 ? 0 : (deps.heard.get(ref)?.unsent ?? 0);
+    deps.heard.speak({ ...ref, heardMs: runtime.clock.wallMs(), unsent });
+  };
+  const openLane = async (ask: OpenLaneAsk): Promise<Result<LaneBegun, OpenLaneRefused | Unavailable>> => {
+    const open = await ensureOpen(reader, ask.card, deps);
+    if (!open.ok) return open;
+    const opened = await openOrTakeOver(ask);
     if (!opened.ok) return opened;
+    if (opened.value.lead.laneId === ask.laneId) speak(opened.value);
     if (opened.value.incarnation !== reader.incarnation()) await restart();
     const read = await reader.readOn();
     const opening = reader.log().entries[0];

@@ -47,10 +47,7 @@ export const createDirectory = ({ runtime, store, days, heard }: DirectoryDeps):
     runtime,
     store,
     openingOf: days.openingOf,
-    learned: (head: Parameters<MatchRoom["takeHead"]>[0]): void => {
-      const { academyId, matchId, heardMs, unsent } = head;
-      if (heardMs !== null) heard.learn({ academyId, matchId, heardMs, unsent: unsent ?? 0 });
-    },
+    heard,
     folded: settling.look,
   };
   const matchRoom = (ref: MatchRef): MatchRoom => {

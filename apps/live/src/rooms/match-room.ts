@@ -6,6 +6,7 @@ import type {
   AppendRefused,
   LaneIsOpen,
   LaneOwner,
+  LeadLane,
   MatchCard,
   MatchHead,
   MatchRef,
@@ -23,6 +24,8 @@ export interface OpenLaneAsk {
   readonly chartist: string;
   readonly owner: LaneOwner;
   readonly level: ChartingLevel;
+  /** Given when a person asks for the lead: whether they may have it from this lane, as things stand now. */
+  readonly mayTakeOver?: (lead: LeadLane) => boolean;
 }
 
 export interface Watcher {
@@ -62,7 +65,7 @@ export interface MatchRoom {
   /** What the head last said; undefined until it was read. */
   readonly head: () => MatchHead | undefined;
   readonly takeHead: (head: MatchHead) => void;
-  /** Opens the log first if nobody has. */
+  /** Opens the log first if nobody has. A lane that leads is heard by that. */
   readonly openLane: (ask: OpenLaneAsk) => Promise<Result<LaneBegun, OpenLaneRefused | Unavailable>>;
   /** Whose a lane is, among the lanes opened here since the room began; undefined for others. */
   readonly ownerOf: (laneId: string) => LaneOwner | undefined;

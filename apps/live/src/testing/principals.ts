@@ -43,6 +43,14 @@ export const PEOPLE = {
     dayId: "d1",
     courtId: "c2",
   },
+  relief: {
+    kind: "courtside",
+    academyId: "curlew",
+    sessionId: "s4",
+    name: "Rosa T.",
+    dayId: "d1",
+    courtId: "c1",
+  },
   wall: { kind: "wall", academyId: "curlew", sessionId: "s3", dayId: "d1" },
 } as const satisfies Readonly<Record<string, Principal>>;
 

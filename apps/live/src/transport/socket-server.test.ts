@@ -179,7 +179,7 @@ describe("the live server over real sockets", () => {
     });
   });
 
-  it("[LV29] a phone with an account and a court's code speaks as the handshake asks", async () => {
+  it("[LV31] a phone with an account and a court's code speaks as the handshake asks", async () => {
     bench = await createSocketBench();
     const beat = { v: 1, matchId: "m1", laneId: "lane-1", unsent: 0, wallMs: 1 };
     const chartist = async (words: object, laneId: string) => {
@@ -201,7 +201,7 @@ describe("the live server over real sockets", () => {
     expect(await openLane(await bench.connect("coach+helper"), "m2", "lane-2")).toMatchObject({ ok: true });
   });
 
-  it("[LV29] when the court's code ends, the account goes on, and the other way round", async () => {
+  it("[LV31] when the court's code ends, the account goes on, and the other way round", async () => {
     bench = await createSocketBench();
     bench.sessions.revoke("helper", "code_expired");
     const phone = await bench.connect("coach+helper", { as: "courtside" });

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { speaksOf } from "./speaks-of.ts";
 
 describe("a handshake's own words", () => {
-  it("[LV29] let the court's code speak for exactly one sentence, and the account otherwise", () => {
+  it("[LV31] let the court's code speak for exactly one sentence, and the account otherwise", () => {
     expect(speaksOf({ as: "courtside" })).toBe("courtside");
     const others = [
       undefined,

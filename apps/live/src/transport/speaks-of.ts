@@ -3,7 +3,7 @@ import type { Speaks } from "../look-ups.ts";
 /**
  * What a handshake's own words ask for: exactly `{ as: "courtside" }` lets the court's code speak before an
  * account; anything else, whatever it is, leaves the account first. It can only choose among the sessions
- * whose cookies came along. SPEC LV29.
+ * whose cookies came along. SPEC LV31.
  */
 export const speaksOf = (words: unknown): Speaks => {
   if (typeof words !== "object" || words === null) return "account";
