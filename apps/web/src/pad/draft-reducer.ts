@@ -38,6 +38,8 @@ export type DraftEvent =
   | { readonly type: "forcedChosen"; readonly forced: boolean }
   | { readonly type: "tookBack" }
   | { readonly type: "reopened"; readonly point: Point }
+  /** What this phone had kept of the point, after a reload. */
+  | { readonly type: "resumed"; readonly draft: PointDraft; readonly past: readonly PointDraft[] }
   | { readonly type: "cleared" };
 
 export const EMPTY_STATE: DraftState = { draft: EMPTY_DRAFT, past: [], redrawing: false };
@@ -153,6 +155,8 @@ export const reduceDraft = (state: DraftState, event: DraftEvent): DraftState =>
         ? EMPTY_STATE
         : { draft: reopened, past: [EMPTY_DRAFT], redrawing: false };
     }
+    case "resumed":
+      return { draft: event.draft, past: event.past, redrawing: false };
     case "cleared":
       return EMPTY_STATE;
   }

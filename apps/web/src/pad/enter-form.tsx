@@ -1,12 +1,15 @@
 import { type FormEvent, type InputHTMLAttributes, useState } from "react";
+import { spacedCode } from "../desk/code-links.ts";
 import { enterCourtside } from "./ask-courtside.ts";
 import type { Courtside, CourtsideRefused } from "./courtside.ts";
-import enter from "./enter.module.css";
-import styles from "./pad.module.css";
+import styles from "./enter.module.css";
+import pad from "./pad.module.css";
 import { courtsideWords } from "./refusal-words.ts";
 
 interface EnterFormProps {
   readonly name: string;
+  /** From the link that was followed; then only the name is asked, unless the code is refused. */
+  readonly code: string | undefined;
   readonly refused: CourtsideRefused | undefined;
   /** Entries on this phone that wait for a code. */
   readonly unsent: number;
@@ -33,46 +36,64 @@ const Field = ({ label, wrong, onText, ...input }: FieldProps) => (
   </label>
 );
 
-/** A court code and a name: all that a helper needs. */
-export const EnterForm = ({ name: usualName, refused, unsent, onEntered }: EnterFormProps) => {
-  const [code, setCode] = useState("");
-  const [name, setName] = useState(usualName);
+/** Sends what was entered, and holds what came of it. */
+const useEntering = (
+  refused: CourtsideRefused | undefined,
+  onEntered: (courtside: Courtside, name: string) => void,
+) => {
   const [problem, setProblem] = useState(refused && refused.code !== "signed_out" ? refused : undefined);
   const [busy, setBusy] = useState(false);
-  const submit = async (event: FormEvent) => {
-    event.preventDefault();
+  const enter = async (code: string, name: string): Promise<void> => {
     setBusy(true);
-    const entered = await enterCourtside({ code: code.trim(), name: name.trim() });
+    const entered = await enterCourtside({ code, name });
     setBusy(false);
-    if (entered.ok) onEntered(entered.value, name.trim());
+    if (entered.ok) onEntered(entered.value, name);
     else setProblem(entered.error);
+  };
+  return { problem, busy, enter };
+};
+
+/** A court code and a name: all that a helper needs. */
+export const EnterForm = ({ name: usualName, code: linked, refused, unsent, onEntered }: EnterFormProps) => {
+  const [code, setCode] = useState(linked ?? "");
+  const [name, setName] = useState(usualName);
+  const { problem, busy, enter } = useEntering(refused, onEntered);
+  const codeWrong = problem?.code.startsWith("code") ?? false;
+  const asksCode = linked === undefined || codeWrong;
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    void enter(code.trim(), name.trim());
   };
   return (
     <main>
-      <form
-        className={`${enter.enter} ${styles.buttons}`}
-        onSubmit={(event) => void submit(event)}
-        noValidate
-      >
+      <form className={`${styles.enter} ${pad.buttons}`} onSubmit={submit} noValidate>
         <h1>Chart a court</h1>
-        <p>The desk has a code for each court.</p>
+        {asksCode ? (
+          <p>The desk has a code for each court.</p>
+        ) : (
+          <p data-testid="linked-code">
+            Court code <b>{spacedCode(code)}</b>, from the desk. Who charts?
+          </p>
+        )}
         {unsent > 0 && (
-          <p className={enter.problem} data-testid="enter-unsent">
+          <p className={styles.problem} data-testid="enter-unsent">
             {unsent} unsent on this phone. They are kept, and sent once their court’s code is entered.
           </p>
         )}
-        <Field
-          label="Court code"
-          name="code"
-          value={code}
-          onText={setCode}
-          wrong={problem?.code.startsWith("code") ?? false}
-          autoComplete="off"
-          autoCapitalize="characters"
-          autoCorrect="off"
-          spellCheck={false}
-          enterKeyHint="next"
-        />
+        {asksCode && (
+          <Field
+            label="Court code"
+            name="code"
+            value={code}
+            onText={setCode}
+            wrong={codeWrong}
+            autoComplete="off"
+            autoCapitalize="characters"
+            autoCorrect="off"
+            spellCheck={false}
+            enterKeyHint="next"
+          />
+        )}
         <Field
           label="Your name"
           name="name"
@@ -80,17 +101,18 @@ export const EnterForm = ({ name: usualName, refused, unsent, onEntered }: Enter
           onText={setName}
           wrong={problem?.code === "name_missing"}
           autoComplete="name"
+          autoFocus={!asksCode}
           maxLength={40}
           enterKeyHint="go"
         />
         {problem && (
-          <p id="enter-problem" role="alert" className={enter.problem} data-testid="enter-problem">
+          <p id="enter-problem" role="alert" className={styles.problem} data-testid="enter-problem">
             {courtsideWords(problem)}
           </p>
         )}
         <button
           type="submit"
-          className={styles.primary}
+          className={pad.primary}
           disabled={busy || code.trim() === "" || name.trim() === ""}
         >
           {busy ? "Checking…" : "Open the court"}

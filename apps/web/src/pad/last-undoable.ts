@@ -1,4 +1,5 @@
 import type { EntryBody, LoggedEntry } from "@courtloom/match-log";
+import { standingFacts } from "./standing-facts.ts";
 
 const UNDOABLE: ReadonlySet<EntryBody["kind"]> = new Set<EntryBody["kind"]>([
   "PointCharted",
@@ -17,13 +18,5 @@ const UNDOABLE: ReadonlySet<EntryBody["kind"]> = new Set<EntryBody["kind"]>([
 export const lastUndoable = (
   log: readonly LoggedEntry[],
   setAside: ReadonlySet<string>,
-): LoggedEntry | undefined => {
-  const voided = new Set<string>();
-  for (const { entry } of log) {
-    if (entry.body.kind === "EntryVoided") voided.add(entry.body.target);
-    if (entry.body.kind === "EntryRestored") voided.delete(entry.body.target);
-  }
-  return log.findLast(
-    ({ entry }) => UNDOABLE.has(entry.body.kind) && !voided.has(entry.id) && !setAside.has(entry.id),
-  );
-};
+): LoggedEntry | undefined =>
+  standingFacts(log).findLast(({ entry }) => UNDOABLE.has(entry.body.kind) && !setAside.has(entry.id));

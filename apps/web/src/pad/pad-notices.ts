@@ -68,6 +68,6 @@ export const padNotices = (snapshot: PadSnapshot, leader: string | undefined): r
 
 export const PLAIN_HTTP_NOTICE: PadNotice = {
   id: "plainHttp",
-  text: "Plain http: the screen may lock, and this page opens only near the server. Keep it open.",
+  text: "Plain http: the screen may go dark, the phone may close this page, and without a network it does not open again. Keep it open.",
   help: "none",
 };

@@ -16,9 +16,17 @@ export interface PadSettings {
   readonly level: PadLevel;
   /** The name that was entered last. */
   readonly name: string;
+  /** The notice about plain http was read and put away. */
+  readonly knowsPlainHttp: boolean;
 }
 
-export const USUAL_SETTINGS: PadSettings = { theme: "auto", seat: "behind", level: "every", name: "" };
+export const USUAL_SETTINGS: PadSettings = {
+  theme: "auto",
+  seat: "behind",
+  level: "every",
+  name: "",
+  knowsPlainHttp: false,
+};
 
 const KEY = "courtloom-pad";
 
@@ -35,6 +43,7 @@ export const parseSettings = (stored: string | null): PadSettings => {
       seat: oneOf(SEAT_CHOICES, raw?.seat, USUAL_SETTINGS.seat),
       level: oneOf(PAD_LEVELS, raw?.level, USUAL_SETTINGS.level),
       name: typeof raw?.name === "string" ? raw.name.slice(0, 40) : USUAL_SETTINGS.name,
+      knowsPlainHttp: raw?.knowsPlainHttp === true,
     };
   } catch {
     // Not JSON: written by something else, or cut off. The usual settings are a good start.

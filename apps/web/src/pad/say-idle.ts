@@ -42,6 +42,13 @@ const saysChange = (facts: IdleFacts): StripText => {
   return { lead, rest: `${far} is now ${place}; the court has turned.`, aside };
 };
 
+/** A set ended where no ends change: the rest is all that there is to say. */
+const saysSetBreak = (facts: IdleFacts): StripText => ({
+  lead: "Set break.",
+  rest: `${facts.names[facts.frame.server]} serves next; ends stay.`,
+  aside: saysRest(facts),
+});
+
 const saysBall = ({ draft, frame, names }: IdleFacts): StripText | undefined => {
   const last = draft.shots.at(-1);
   if (!last) return undefined;
@@ -86,7 +93,10 @@ export const sayIdle = (facts: IdleFacts): StripText => {
   if (draft.serve === "ace") return { lead: `Ace ${server}`, aside: "Done, or mend" };
   if (draft.serve === "doubleFault") return { lead: `Double fault ${server}`, aside: "Done, or mend" };
   if (draft.serve) return { lead: "Draw the return", rest: "from where it was struck" };
-  if (isEmptyDraft(draft) && view.score.endsDue && view.points.length > 0) return saysChange(facts);
+  if (isEmptyDraft(draft) && view.points.length > 0) {
+    if (view.score.endsDue) return saysChange(facts);
+    if (view.score.pause === "set") return saysSetBreak(facts);
+  }
   if (draft.faults === 1) return { lead: "Second serve", rest: `${server}, ${sayServiceSide(view.score)}` };
   return { lead: `${server} serves`, rest: sayServiceSide(view.score) };
 };
