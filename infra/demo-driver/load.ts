@@ -1,6 +1,5 @@
-import { loadDemo } from "@courtloom/api";
+import { demoToday, loadDemo } from "@courtloom/api";
 import { createDayStore, openDb } from "@courtloom/db";
-import { demoDate } from "./demo-date.ts";
 import { readDemoEnv } from "./env.ts";
 import { openStores, systemClock } from "./open-stores.ts";
 
@@ -21,7 +20,7 @@ const load = async (): Promise<void> => {
     await loadDemo({
       store: stores.days,
       createAccount: stores.auth.createAccount,
-      date: demoDate(systemClock.wallMs()),
+      date: demoToday(systemClock.wallMs()),
       onProgress: (_, what) => {
         if (systemClock.monotonicMs() - said < 1_000) return;
         said = systemClock.monotonicMs();

@@ -1,7 +1,6 @@
-import { loadDemo } from "@courtloom/api";
+import { demoToday, loadDemo } from "@courtloom/api";
 import { DEMO_CHARTISTS } from "@courtloom/demo";
 import { readCookies, writeCookies } from "./cookies.ts";
-import { demoDate } from "./demo-date.ts";
 import { enterCourt } from "./enter.ts";
 import { readDemoEnv } from "./env.ts";
 import { openStores, type Stores, systemClock } from "./open-stores.ts";
@@ -53,7 +52,7 @@ const run = async (): Promise<void> => {
   const { academyId, dayId } = await loadDemo({
     store: stores.days,
     createAccount: stores.auth.createAccount,
-    date: demoDate(systemClock.wallMs()),
+    date: demoToday(systemClock.wallMs()),
     onProgress: () => undefined,
   });
   const board = await stores.days.dayBoard({ academyId, dayId });
