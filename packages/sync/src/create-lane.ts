@@ -24,6 +24,8 @@ export interface Lane {
   readonly onChange: (handler: () => void) => () => void;
   /** After a refusal: asks the server again. */
   readonly tryAgain: () => void;
+  /** A person asks for the lead. What came of it is in the status; does nothing while entries of this lane are unsent. */
+  readonly takeOver: () => void;
   /** The match was sealed: starts the 14 days that its entries stay on this phone. */
   readonly markSealed: () => void;
   /** Stops sending and listening; nothing stored is touched. */
@@ -121,6 +123,7 @@ export const createLane = (options: LaneOptions): Lane => {
       return () => handlers.delete(handler);
     },
     tryAgain: () => run.dispatch({ type: "tryAgain" }),
+    takeOver: () => run.dispatch({ type: "takeOver" }),
     markSealed: () => run.dispatch({ type: "sealed", wallMs: clock.wallMs() }),
     close: () => {
       stopListening();

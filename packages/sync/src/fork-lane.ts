@@ -9,14 +9,12 @@ const successor = (record: LaneRecord, env: LaneEnv): LaneRecord => {
 };
 
 /**
- * Two different entries have the number `fromN` in one lane (two pages of one browser, or a device set
- * back to an older state). This lane ends before it; a new lane carries on with this phone's entries from
- * there, renumbered, with their own ids. The old lane keeps them too: both sides stay.
- * Nothing is sent until the new lane is stored, so that a crash in between cannot send them twice.
+ * This lane ends before `fromN`; a new lane carries on with this phone's entries from there, renumbered, with
+ * their own ids. The old lane keeps them too: both sides stay. Nothing is sent until the new lane is stored,
+ * so that a crash in between cannot send them twice.
  */
-export const forkLane = (state: LaneState, fromN: number, env: LaneEnv): LaneStep => {
+export const carryOn = (state: LaneState, fromN: number, env: LaneEnv): LaneStep => {
   const all: readonly Entry[] = [...state.entries, ...state.pending];
-  if (fromN < 1 || fromN > all.length) return waitAndRetry(state, env);
   const opened = successor(state.record, env);
   const entries = all.slice(fromN - 1).map((entry, i) => ({ ...entry, n: i + 1 }));
   const { inFlight: _, stoppedBy: __, ...rest } = state;
@@ -24,4 +22,13 @@ export const forkLane = (state: LaneState, fromN: number, env: LaneEnv): LaneSte
     state: { ...rest, record: opened, entries: [], pending: entries, phase: "forking", failures: 0 },
     actions: [{ type: "fork", closed: { ...state.record, continuedBy: opened.laneId }, opened, entries }],
   };
+};
+
+/**
+ * Two different entries have the number `fromN` in one lane (two pages of one browser, or a device set
+ * back to an older state): this phone's go on in a new lane.
+ */
+export const forkLane = (state: LaneState, fromN: number, env: LaneEnv): LaneStep => {
+  const isThere = fromN >= 1 && fromN <= state.entries.length + state.pending.length;
+  return isThere ? carryOn(state, fromN, env) : waitAndRetry(state, env);
 };

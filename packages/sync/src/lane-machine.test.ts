@@ -22,7 +22,7 @@ const record: LaneRecord = {
 const body: EntryBody = { kind: "PointReplayed" };
 const opening = { pos: 1, laneId: "desk", epoch: 0 } as LoggedEntry;
 const opened = (cursor: number, incarnation = "inc-1") =>
-  ({ ok: true, incarnation, epoch: 3, cursor, head: 1, opening, chartist: "Ioan P." }) as const;
+  ({ ok: true, incarnation, epoch: 3, cursor, head: 1, opening, chartist: "Ioan P.", leads: true }) as const;
 const appended = (upTo: number, rejected: readonly { n: number; code: "bad_shape" }[] = []) =>
   ({ ok: true, kind: "appended", upTo, head: upTo + 1, rejected }) as const;
 const refusal = (code: RefusalCode, retry = false) => ({ ok: false, code, retry }) as const;
@@ -314,7 +314,7 @@ describe("a lane that is heard", () => {
   it("[SY10] opens again when a beat is not known any more", () => {
     const bench = makeBench();
     bench.goOnline();
-    bench.send({ type: "beatAnswered", reply: refusal("code_expired") });
+    bench.send({ type: "beatAnswered", laneId: "lane-1", reply: refusal("code_expired") });
     bench.answerOpen(refusal("code_expired"));
     expect(laneStatus(bench.state())).toMatchObject({ signal: "refused", refusal: "code_expired" });
   });

@@ -7,6 +7,7 @@ import { unsentCount } from "./lane-counts.ts";
 import type { LaneAction, LaneEnv, LaneEvent, LaneState, LaneStep } from "./lane-state.ts";
 import { openAnswered } from "./open-answered.ts";
 import { pump } from "./pump.ts";
+import { takeOver } from "./take-over.ts";
 
 /** Refusals that a new connection may lift: the person may have signed in again meanwhile. */
 const LIFTED_BY_LINK: ReadonlySet<RefusalCode> = new Set(["signed_out", "code_expired", "forbidden"]);
@@ -25,7 +26,8 @@ const linkUp = (state: LaneState): LaneState => {
 };
 
 const linkDown = (state: LaneState): LaneState => {
-  const { inFlight: _, ...rest } = state;
+  // Asking for the lead is of the moment: after an absence the person sees how things stand and asks anew.
+  const { inFlight: _, takesOver: __, ...rest } = state;
   return {
     ...rest,
     link: "down",
@@ -68,7 +70,9 @@ const beatDue = (state: LaneState, env: LaneEnv): LaneStep => {
 };
 
 const beatAnswered = (state: LaneState, reply: LaneBeatReply): LaneStep => {
-  if (reply.ok || state.phase !== "open") return only(state);
+  if (state.phase !== "open") return only(state);
+  // Somebody took over, or how they fare is due: the answer to opening the lane again tells.
+  if (reply.ok) return only(reply.leads ? state : { ...state, phase: "closed" });
   // The server no longer knows this phone: open the lane again, and let that answer say why if it is for good.
   const known = !["signed_out", "code_expired", "forbidden", "unknown_lane"].includes(reply.code);
   return only(known ? state : { ...state, phase: "closed" });
@@ -100,13 +104,15 @@ const react = (state: LaneState, event: LaneEvent, env: LaneEnv): LaneStep => {
     case "appendAnswered":
       return appendAnswered(state, event.request, event.reply, env);
     case "beatAnswered":
-      return beatAnswered(state, event.reply);
+      return mine ? beatAnswered(state, event.reply) : only(state);
     case "retryDue":
       return only({ ...state, waiting: false });
     case "beatDue":
       return beatDue(state, env);
     case "tryAgain":
       return only(state.phase === "stopped" ? restart(state) : state);
+    case "takeOver":
+      return takeOver(state, env);
     case "sealed":
       return sealed(state, event.wallMs);
   }

@@ -19,6 +19,7 @@ const makeServer = () => {
     head: 1,
     opening: { pos: 1 } as LoggedEntry,
     chartist: "Ioan P.",
+    leads: true,
   });
   const append = (message: LaneAppend): LaneAppendReply => {
     if (message.incarnation !== `inc-${incarnation}`)

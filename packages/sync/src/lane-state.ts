@@ -6,6 +6,7 @@ import type {
   LaneBeatReply,
   LaneOpen,
   LaneOpenReply,
+  Leader,
   RefusalCode,
 } from "@courtloom/protocol";
 import type { LaneRecord } from "./lane-record.ts";
@@ -17,6 +18,9 @@ import type { LaneRecord } from "./lane-record.ts";
  *     ▲  ▲                 │ │
  *     │  └──link down──────┘ ├─two writers, one number──▶ forking ──▶ closed (of a new lane)
  *     └──a person tries again── stopped ◀──refused for good
+ *
+ * A lane that was refused because another one leads stays stopped and asks again from time to time, to hear
+ * how that one fares; only a person's take-over asks for more.
  */
 export type LanePhase = "closed" | "open" | "stopped" | "forking";
 
@@ -39,6 +43,10 @@ export interface LaneState {
   /** Why it stopped; only in phase `stopped`. */
   readonly stoppedBy?: RefusalCode;
   readonly inFlight?: InFlight;
+  /** Who leads the match instead of this lane, as the server said last; absent while this lane leads. */
+  readonly leader?: Leader;
+  /** A person asked for the lead; said with the next `lane.open`. */
+  readonly takesOver?: true;
   readonly requests: number;
   /** Failures in a row. */
   readonly failures: number;
@@ -76,11 +84,13 @@ export type LaneEvent =
   | { readonly type: "forkStored"; readonly laneId: string; readonly count: number; readonly safe: boolean }
   | { readonly type: "openAnswered"; readonly request: number; readonly reply: LaneOpenReply }
   | { readonly type: "appendAnswered"; readonly request: number; readonly reply: LaneAppendReply }
-  | { readonly type: "beatAnswered"; readonly reply: LaneBeatReply }
+  | { readonly type: "beatAnswered"; readonly laneId: string; readonly reply: LaneBeatReply }
   | { readonly type: "retryDue" }
   | { readonly type: "beatDue" }
   /** A person asked to try again after a refusal. */
   | { readonly type: "tryAgain" }
+  /** A person asked to lead the match from now on. */
+  | { readonly type: "takeOver" }
   | { readonly type: "sealed"; readonly wallMs: number };
 
 export type LaneAction =

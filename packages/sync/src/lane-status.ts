@@ -1,5 +1,5 @@
 import type { Entry } from "@courtloom/match-log";
-import type { RefusalCode, RejectedEntry } from "@courtloom/protocol";
+import type { Leader, RefusalCode, RejectedEntry } from "@courtloom/protocol";
 import { unsentCount } from "./lane-counts.ts";
 import type { LaneState } from "./lane-state.ts";
 
@@ -15,6 +15,8 @@ export interface QuarantinedEntry extends RejectedEntry {
 export interface LaneStatus {
   readonly signal: LaneSignal;
   readonly refusal?: RefusalCode;
+  /** Who leads the match instead of this lane; absent while this lane leads, or has not heard yet. */
+  readonly leader?: Leader;
   readonly unsent: number;
   readonly rejected: readonly QuarantinedEntry[];
   /** True when an entry is held by the open page alone. */
@@ -32,6 +34,7 @@ const signalOf = (state: LaneState): LaneSignal => {
 export const laneStatus = (state: LaneState): LaneStatus => ({
   signal: signalOf(state),
   ...(state.stoppedBy ? { refusal: state.stoppedBy } : {}),
+  ...(state.leader ? { leader: state.leader } : {}),
   unsent: unsentCount(state),
   rejected: state.record.rejected.flatMap((rejected) => {
     const entry = state.entries[rejected.n - 1];

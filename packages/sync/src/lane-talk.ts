@@ -22,7 +22,7 @@ export const sendLaneMessage = async (
     }
     case "sendBeat": {
       const reply = await channel.request<LaneBeatReply>(UP.laneBeat, action.message);
-      return report({ type: "beatAnswered", reply });
+      return report({ type: "beatAnswered", laneId: action.message.laneId, reply });
     }
   }
 };

@@ -1,4 +1,4 @@
-import type { LaneOpened, LaneOpenReply } from "@courtloom/protocol";
+import type { LaneOpened, LaneOpenReply, LeadTakenRefusal } from "@courtloom/protocol";
 import { BEAT_EVERY_MS } from "@courtloom/protocol/names";
 import type { LaneEnv, LaneState, LaneStep } from "./lane-state.ts";
 import { refused } from "./refused.ts";
@@ -15,14 +15,25 @@ const opened = (state: LaneState, reply: LaneOpened): LaneStep => {
     incarnation: reply.incarnation,
     acked: Math.min(state.record.acked, reply.cursor),
   };
+  const { leader: _, stoppedBy: __, ...rest } = state;
+  const led: LaneState = reply.leader ? { ...rest, leader: reply.leader } : rest;
   return {
-    state: { ...state, record, phase: "open", failures: 0 },
+    state: { ...led, record, phase: "open", failures: 0 },
     actions: [
       { type: "saveLane", record },
       { type: "beatIn", ms: BEAT_EVERY_MS },
     ],
   };
 };
+
+/** How often it is asked how the lead fares when the server does not say. */
+const LOOK_AGAIN_MS = 3_000;
+
+/** Stays stopped, and asks again by itself: not for the lead, but to hear how the one who has it fares. */
+const leadTaken = (state: LaneState, { leader, afterMs }: LeadTakenRefusal): LaneStep => ({
+  state: { ...state, phase: "stopped", stoppedBy: "lead_taken", failures: 0, waiting: true, leader },
+  actions: [{ type: "retryIn", ms: afterMs ?? LOOK_AGAIN_MS }],
+});
 
 /** Takes in the answer to `lane.open`; a late answer to an older request changes nothing. */
 export const openAnswered = (
@@ -34,5 +45,8 @@ export const openAnswered = (
   if (state.inFlight?.request !== request) return { state, actions: [] };
   const { inFlight: _, ...landed } = state;
   if (landed.phase === "forking") return { state: landed, actions: [] };
-  return reply.ok ? opened(landed, reply) : refused(landed, reply, env);
+  if (!reply.ok && !("leader" in reply)) return refused(landed, reply, env);
+  // The person's wish was heard, whatever came of it; it is not repeated by itself.
+  const { takesOver: __, ...heard } = landed;
+  return reply.ok ? opened(heard, reply) : leadTaken(heard, reply);
 };

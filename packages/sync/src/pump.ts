@@ -5,9 +5,12 @@ import { nextBatch } from "./next-batch.ts";
 const sendOpen = (state: LaneState): LaneStep => {
   const { matchId, laneId, level } = state.record;
   const request = state.requests + 1;
+  const message = { v: PROTOCOL_VERSION, matchId, laneId, level } as const;
   return {
     state: { ...state, requests: request, inFlight: { request, kind: "open", upTo: 0 } },
-    actions: [{ type: "sendOpen", request, message: { v: PROTOCOL_VERSION, matchId, laneId, level } }],
+    actions: [
+      { type: "sendOpen", request, message: state.takesOver ? { ...message, takeOver: true } : message },
+    ],
   };
 };
 
@@ -35,7 +38,8 @@ const sendBatch = (state: LaneState, incarnation: string): LaneStep => {
 export const pump = (state: LaneState): LaneStep => {
   const idle: LaneStep = { state, actions: [] };
   if (state.link === "down" || state.inFlight || state.waiting) return idle;
-  if (state.phase === "closed") return sendOpen(state);
+  const waitsForLead = state.phase === "stopped" && state.stoppedBy === "lead_taken" && state.leader;
+  if (state.phase === "closed" || waitsForLead) return sendOpen(state);
   const { incarnation, acked } = state.record;
   if (state.phase !== "open" || incarnation === undefined || acked >= state.entries.length) return idle;
   return sendBatch(state, incarnation);
