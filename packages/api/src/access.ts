@@ -19,6 +19,7 @@ export const ACCESS = {
   "match.add": "director",
   "match.setCoachingMode": "director",
   "match.log": "staff",
+  "match.lanes": "staff",
   "code.list": "staff",
   "code.issue": "director",
   "code.revoke": "director",

@@ -137,6 +137,15 @@ export interface ApiStore {
 
 /** Reads a match's log; answers "unavailable" instead of throwing. */
 export interface ApiLog {
+  /** Who charts, or charted, in which lane; in the order in which the lanes were opened. */
+  readonly lanes: (
+    args: InAcademy & { readonly matchId: string },
+  ) => Promise<
+    Result<
+      readonly { readonly laneId: string; readonly chartist: string }[],
+      { readonly code: "unknown_match" | "unavailable" }
+    >
+  >;
   readonly read: (
     args: InAcademy & { readonly matchId: string; readonly after: number; readonly limit: number },
   ) => Promise<

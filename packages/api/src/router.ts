@@ -9,6 +9,7 @@ import { getDay } from "./day/get-day.ts";
 import { listDays } from "./day/list-days.ts";
 import { addMatch } from "./match/add-match.ts";
 import { getMatch } from "./match/get-match.ts";
+import { listLanes } from "./match/list-lanes.ts";
 import { readLog } from "./match/read-log.ts";
 import { setCoachingMode } from "./match/set-coaching-mode.ts";
 import { addPlayer } from "./player/add-player.ts";
@@ -23,7 +24,7 @@ export const appRouter = trpc.router({
   setup: { status, createAcademy, loadDemo },
   account: { me, enterDemo },
   day: { list: listDays, create: createDay, get: getDay },
-  match: { get: getMatch, add: addMatch, setCoachingMode, log: readLog },
+  match: { get: getMatch, add: addMatch, setCoachingMode, log: readLog, lanes: listLanes },
   code: { list: listCodes, issue: issueCodes, revoke: revokeCode, endPhone },
   player: { list: listPlayers, add: addPlayer },
 });

@@ -85,6 +85,15 @@ describe("matches", () => {
     expect(describeFormat({ ...FORMAT_PRESETS.oneSet.format, gamesPerSet: 5 })).toContain("5 games");
   });
 
+  it("[AP11] tells staff who charted, by lane, and of no match of others", async () => {
+    const { director, ids } = await start();
+    expect(await director.match.lanes({ matchId: ids.matchId })).toEqual([
+      { laneId: "lane-1", chartist: "Ioan P." },
+    ]);
+    const elsewhere = "00000000-0000-4000-8000-000000000000";
+    await expect(director.match.lanes({ matchId: elsewhere })).rejects.toThrow();
+  });
+
   it("[AP10] every change of staff is noted with who did it, by ids alone", async () => {
     const { director, rows, ids } = await start();
     await director.code.endPhone({ sessionId: ids.sessionId });

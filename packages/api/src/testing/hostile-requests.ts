@@ -37,7 +37,7 @@ const MISFITS: readonly unknown[] = [
   "a".repeat(5000),
   -1.5,
   Number.MAX_SAFE_INTEGER,
-  "../../etc/passwd",
+  "../../etc/passwd\u0000",
 ];
 
 const json = (kind: Sample["kind"], path: string, text: string): Request =>

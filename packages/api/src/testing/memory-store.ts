@@ -101,11 +101,15 @@ export const createMemoryStore = () => {
       wrote(undefined);
     },
   };
+  const isThere = (academyId: string, matchId: string): boolean =>
+    pick(rows.matches, academyId).some((match) => match.matchId === matchId);
   const log: ApiLog = {
-    read: async ({ academyId, matchId }) =>
-      pick(rows.matches, academyId).some((match) => match.matchId === matchId)
-        ? ok({ entries: [], head: 0 })
+    lanes: async ({ academyId, matchId }) =>
+      isThere(academyId, matchId)
+        ? ok([{ laneId: "lane-1", chartist: "Ioan P." }])
         : err({ code: "unknown_match" }),
+    read: async ({ academyId, matchId }) =>
+      isThere(academyId, matchId) ? ok({ entries: [], head: 0 }) : err({ code: "unknown_match" }),
   };
   return { store, log, rows, writeCount: () => writes };
 };

@@ -44,6 +44,7 @@ export const sampleInputs = (ids: SampleIds): Record<ProcedurePath, Sample> => {
     },
     "match.setCoachingMode": { kind: "mutation", input: { matchId, coachingMode: "permitted" } },
     "match.log": { kind: "query", input: { matchId, after: 0, limit: 50 } },
+    "match.lanes": { kind: "query", input: { matchId } },
     "code.list": { kind: "query", input: { dayId } },
     "code.issue": { kind: "mutation", input: { dayId, wanted: { kind: "court", courtId } } },
     "code.revoke": { kind: "mutation", input: { codeId } },

@@ -18,5 +18,6 @@ export default async function CourtPage({
   const api = await pageApi();
   const match = await orFailurePage(api.match.get({ matchId }));
   const day = match.dayId === null ? undefined : await orFailurePage(api.day.get({ dayId: match.dayId }));
-  return <LiveCourt heading={courtHeading(match, day)} />;
+  const lanes = await orFailurePage(api.match.lanes({ matchId }));
+  return <LiveCourt heading={courtHeading(match, day, lanes)} />;
 }

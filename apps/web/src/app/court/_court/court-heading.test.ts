@@ -30,18 +30,24 @@ const day: DeskDay = {
   unplaced: [],
 };
 
+const lanes = [
+  { laneId: "lane-1", chartist: "Ioan P." },
+  { laneId: "lane-2", chartist: "Rosa T." },
+];
+
 describe("heading of a court's page", () => {
   it("[BD13] takes names from the match and place and zone from its day", () => {
-    expect(courtHeading(match, day)).toMatchObject({
+    expect(courtHeading(match, day, lanes)).toMatchObject({
       dayName: "Saturday match play",
       courtNo: 2,
       names: { A: "Noor V.", B: "Elsbeth K." },
       timeZone: "Europe/London",
+      chartists: { "lane-1": "Ioan P.", "lane-2": "Rosa T." },
     });
   });
 
   it("[BD13] does without a day and without a court", () => {
-    expect(courtHeading(match, undefined)).toMatchObject({ dayId: null, courtNo: null, timeZone: "UTC" });
-    expect(courtHeading({ ...match, courtId: null }, day).courtNo).toBeNull();
+    expect(courtHeading(match, undefined, [])).toMatchObject({ dayId: null, courtNo: null, timeZone: "UTC" });
+    expect(courtHeading({ ...match, courtId: null }, day, []).courtNo).toBeNull();
   });
 });

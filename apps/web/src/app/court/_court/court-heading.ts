@@ -14,12 +14,16 @@ export interface CourtHeading {
 }
 
 /** Puts together what the desk knows of a match and its day. A match outside a day is told in UTC. */
-export const courtHeading = (match: DeskMatch, day: DeskDay | undefined): CourtHeading => ({
+export const courtHeading = (
+  match: DeskMatch,
+  day: DeskDay | undefined,
+  lanes: readonly { readonly laneId: string; readonly chartist: string }[],
+): CourtHeading => ({
   matchId: match.matchId,
   dayId: day?.day.dayId ?? null,
   dayName: day?.day.name ?? null,
   courtNo: day?.courts.find((court) => court.courtId === match.courtId)?.no ?? null,
   names: match.names,
   timeZone: day?.timeZone ?? "UTC",
-  chartists: {},
+  chartists: Object.fromEntries(lanes.map(({ laneId, chartist }) => [laneId, chartist])),
 });

@@ -16,6 +16,7 @@ import { CourtScore } from "./court-score.tsx";
 import { type ChosenFigure, shotsOf } from "./court-shots.ts";
 import { knownChartists } from "./known-chartists.ts";
 import { ShotsPanel } from "./shots-panel.tsx";
+import { useLaneNames } from "./use-lane-names.ts";
 import { useMatchCourt } from "./use-match-court.ts";
 
 function BackToBoard({ dayId }: { readonly dayId: string | null }) {
@@ -71,6 +72,7 @@ export function CourtScreen({ mirror, heading, board }: CourtScreenProps) {
     () => knownChartists(heading.chartists, court.entries, chartist),
     [heading.chartists, court.entries, chartist],
   );
+  useLaneNames(heading.chartists, court.entries);
   if (court.view === undefined || court.state === "refused")
     return <NothingYet court={court} heading={heading} />;
   return (

@@ -80,6 +80,8 @@ export const entryWords = (names: ByPlayer<string>, body: EntryBody, place: stri
       return `The match was opened, ${names[body.firstServer]} to serve`;
     case "MatchSealed":
       return "The match was closed";
+    case "LeadTaken":
+      return "Took over: leads from here";
     case "EntryVoided":
       return `Took back ${place}`;
     case "EntryRestored":

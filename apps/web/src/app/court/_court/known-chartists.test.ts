@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { courtTrial } from "./court-trial.ts";
-import { knownChartists, leadLaneOf } from "./known-chartists.ts";
+import { knownChartists, leadLaneOf, unknownLaneOf } from "./known-chartists.ts";
 
 describe("chartists of a log", () => {
   const { entries } = courtTrial();
@@ -12,6 +12,18 @@ describe("chartists of a log", () => {
     expect(leadLaneOf(entries)).toBe("lane-1");
     expect(leadLaneOf(takenOver)).toBe("lane-2");
     expect(knownChartists({}, takenOver, "Dana H.")).toEqual({ "lane-2": "Dana H." });
+  });
+
+  it("[BD13] knows a lane from the moment it takes over, before it has charted", () => {
+    const [opening] = entries;
+    const body = { kind: "LeadTaken", laneId: "lane-2", epoch: 2 } as const;
+    const taken = entries.map((entry, i) =>
+      i === entries.length - 1 && opening ? { ...opening, entry: { ...opening.entry, body } } : entry,
+    );
+    expect(leadLaneOf(taken)).toBe("lane-2");
+    expect(unknownLaneOf({ "lane-1": "Ioan P." }, taken)).toBe("lane-2");
+    expect(unknownLaneOf({ "lane-1": "Ioan P.", "lane-2": "Rosa T." }, taken)).toBeUndefined();
+    expect(unknownLaneOf({}, entries.slice(0, 1))).toBeUndefined();
   });
 
   it("[BD13] names nobody that it does not know", () => {

@@ -23,6 +23,18 @@ describe("log of a court", () => {
     expect(logLines(entries, view, { names, chartists: {} })[1]?.who).toBe("Another phone");
   });
 
+  it("[BD13] says who took over, and keeps both names", () => {
+    const body = { kind: "LeadTaken", laneId: "lane-2", epoch: 2 } as const;
+    const taken = entries.map((logged) =>
+      logged.pos === 3 ? { ...logged, laneId: "desk", epoch: 0, entry: { ...logged.entry, body } } : logged,
+    );
+    const read = logLines(taken, view, { names, chartists: { "lane-1": "Ioan P.", "lane-2": "Rosa T." } });
+    expect(read.slice(1, 3)).toMatchObject([
+      { who: "Ioan P." },
+      { who: "Rosa T.", words: "Took over: leads from here" },
+    ]);
+  });
+
   it("[BD13] gives a point the score after it", () => {
     expect(at(2)?.score).toBe("0–0 0–15");
     expect(at(20)?.score).toBeNull();

@@ -46,8 +46,11 @@ export interface LogReading {
   readonly chartists: Readonly<Record<string, string>>;
 }
 
-const whoWrote = (laneId: string, chartists: LogReading["chartists"]): string =>
-  laneId === DESK_LANE ? "Desk" : (chartists[laneId] ?? "Another phone");
+/** Taking over is noted for whoever took over, though the server wrote it down. */
+const whoWrote = ({ laneId, entry: { body } }: LoggedEntry, chartists: LogReading["chartists"]): string => {
+  const lane = body.kind === "LeadTaken" ? body.laneId : laneId;
+  return lane === DESK_LANE ? "Desk" : (chartists[lane] ?? "Another phone");
+};
 
 /** The whole log in order, each entry with what became of it. SPEC rule BD13. */
 export const logLines = (
@@ -59,7 +62,8 @@ export const logLines = (
   const fates = fatesOf(entries, new Set(aside.keys()));
   const scores = new Map(view.points.map((point) => [point.id, withDashes(scoreLine(point.after, "A"))]));
   const places = new Map(entries.map(({ pos, entry }) => [entry.id, pos]));
-  return entries.map(({ pos, laneId, entry }) => {
+  return entries.map((logged) => {
+    const { pos, entry } = logged;
     const { body } = entry;
     const target = "target" in body ? places.get(body.target) : undefined;
     const reason = aside.get(pos);
@@ -68,7 +72,7 @@ export const logLines = (
       pos,
       id: entry.id,
       wallMs: entry.wallMs,
-      who: whoWrote(laneId, chartists),
+      who: whoWrote(logged, chartists),
       words: entryWords(names, body, target === undefined ? "an entry that is not here" : `entry ${target}`),
       score: scores.get(entry.id) ?? null,
       note: reason ? `Set aside: ${SET_ASIDE_WORDS[reason]}. It is kept here.` : (fate?.note ?? null),
