@@ -70,6 +70,16 @@ describe("academy", () => {
   });
 });
 
+describe("members", () => {
+  it("[DB16] are added once, and listed by name", async () => {
+    const tobias = { memberId: "tobias", role: "coach", displayName: "Tobias A." } as const;
+    await days.addMember({ ...ACADEMY, ...tobias, userId: null });
+    await days.addMember({ ...ACADEMY, ...tobias, displayName: "Somebody else", userId: null });
+    expect(await days.listMembers(ACADEMY)).toContainEqual(tobias);
+    expect((await days.listMembers(ACADEMY)).filter((m) => m.memberId === "tobias")).toHaveLength(1);
+  });
+});
+
 describe("day and order of play", () => {
   it("[DB9] puts a match after the last of its court, with subjects and mode by default", async () => {
     const { dayId, courtIds } = await newDay("Order of play");

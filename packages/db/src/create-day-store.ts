@@ -5,6 +5,7 @@ import { readDayBoard } from "./day/day-board.ts";
 import { createDay, listDays } from "./day/days.ts";
 import { importMatches } from "./day/import-matches.ts";
 import { readDayMatches, readMatchCard } from "./day/match-cards.ts";
+import { addMember, listMembers } from "./day/members.ts";
 import { addPlayer, changePlayer, listPlayers, readPlayer } from "./day/players.ts";
 import { academyTallies, playerHistory, writeTally } from "./day/tallies.ts";
 import { writeAudit } from "./day/write-audit.ts";
@@ -24,6 +25,8 @@ export function createDayStore(db: Db): DayStore {
     },
     setupAcademy: (academy) => setupAcademy(db, academy),
     academy: (args) => readAcademy(db, args),
+    addMember: (added) => addMember(db, added),
+    listMembers: (args) => listMembers(db, args),
     listDays: (args) => listDays(db, args),
     createDay: (day) => createDay(db, day),
     dayBoard: (args) => readDayBoard(db, args),

@@ -182,6 +182,19 @@ export interface MatchChange {
   readonly subjects?: readonly Side[];
 }
 
+/** A director or coach of the academy. */
+export interface Member {
+  readonly memberId: string;
+  readonly role: "director" | "coach";
+  readonly displayName: string;
+}
+
+export interface NewMember extends Member {
+  readonly academyId: string;
+  /** Null until an account is linked. */
+  readonly userId: string | null;
+}
+
 type Refused<Code extends string> = { readonly code: Code };
 
 /**
@@ -198,6 +211,11 @@ export interface DayStore {
   readonly academy: (args: { readonly academyId: string }) => Promise<Academy | undefined>;
   /** The demonstration academy, if there is one. Needs no tenant. */
   readonly demoAcademyId: () => Promise<string | undefined>;
+
+  /** One who is there already, by id, stays as they are. */
+  readonly addMember: (member: NewMember) => Promise<void>;
+  /** By name. */
+  readonly listMembers: (args: { readonly academyId: string }) => Promise<readonly Member[]>;
 
   /** Latest date first. */
   readonly listDays: (args: { readonly academyId: string }) => Promise<readonly Day[]>;

@@ -37,6 +37,13 @@ export interface DemoStore {
   }) => Promise<
     Result<{ readonly academyId: string; readonly memberId: string }, { readonly code: "already_set_up" }>
   >;
+  readonly addMember: (member: {
+    readonly academyId: string;
+    readonly memberId: string;
+    readonly role: "director" | "coach";
+    readonly displayName: string;
+    readonly userId: string | null;
+  }) => Promise<void>;
   readonly addPlayer: (player: DemoPlayerRow) => Promise<{ readonly playerId: string }>;
   readonly listPlayers: (args: {
     readonly academyId: string;

@@ -51,6 +51,15 @@ const addPlayers = async (
   return ids;
 };
 
+/** The coaches, who have no account in the demonstration; its director came with the academy. */
+const addCoaches = async (store: DemoStore, academyId: string, random: Random): Promise<void> => {
+  for (const { name, role } of DEMO_STAFF) {
+    const memberId = random.uuid();
+    if (role === "coach")
+      await store.addMember({ academyId, memberId, role, displayName: name, userId: null });
+  }
+};
+
 const makeAcademy = async ({ store, createAccount }: LoadDemo, random: Random): Promise<string> => {
   const [director] = DEMO_STAFF;
   // An address of its own each time: a set-up that was cut short leaves an account that nothing refers to.
@@ -68,6 +77,7 @@ const makeAcademy = async ({ store, createAccount }: LoadDemo, random: Random): 
 
 const importSeasons = async (load: LoadDemo, academyId: string, random: Random): Promise<void> => {
   const { store, date, onProgress } = load;
+  await addCoaches(store, academyId, random.fork(`coaches of ${academyId}`));
   const ids = await addPlayers(store, academyId, random.fork(academyId));
   const matches = playSeasons(random, Date.parse(`${date}T00:00:00Z`), DEMO_CHARTISTS);
   const past: Past = { byPlayerId: new Map(), academy: [] };
