@@ -1,7 +1,7 @@
 import type { TileFigures } from "@courtloom/protocol";
 import { besideCount, countWords } from "../loom/rate-words.ts";
 import { Shuttle } from "../loom/shuttle.tsx";
-import styles from "./tile.module.css";
+import styles from "./tile-figures.module.css";
 
 /** "9 of 31 groundstrokes down the line"; a phone has no room for the middle word. */
 function Share({ x, n }: { readonly x: number; readonly n: number }) {

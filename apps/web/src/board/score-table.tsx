@@ -2,7 +2,7 @@ import { type ByPlayer, SIDES, type Side } from "@courtloom/core";
 import type { TileScore } from "@courtloom/protocol";
 import { ServerDisc } from "../loom/server-disc.tsx";
 import { type ScoreLine, type SetCell, scoreLines, scoreSentence } from "./score-lines.ts";
-import styles from "./tile.module.css";
+import styles from "./tile-score.module.css";
 
 function SetScore({ cell }: { readonly cell: SetCell }) {
   return (

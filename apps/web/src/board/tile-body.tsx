@@ -1,7 +1,7 @@
 import type { BoardCourt } from "@courtloom/sync";
 import { CutThread } from "../loom/cut-thread.tsx";
-import styles from "./tile.module.css";
 import { TileFiguresPart } from "./tile-figures.tsx";
+import styles from "./tile-meta.module.css";
 import { blindSentence, unsentWords } from "./tile-words.ts";
 import { useBoard, useIsStale } from "./use-board.ts";
 import { wallTime } from "./wall-time.ts";

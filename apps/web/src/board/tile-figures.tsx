@@ -1,7 +1,7 @@
 import { type ByPlayer, SIDES } from "@courtloom/core";
 import type { Tile } from "@courtloom/protocol";
 import { FigureBlock } from "./figure-block.tsx";
-import styles from "./tile.module.css";
+import styles from "./tile-figures.module.css";
 
 /** The figures of a court's charted players; an own player who is not charted is named as such. */
 export function TileFiguresPart({

@@ -1,6 +1,6 @@
 import type { BoardCourt } from "@courtloom/sync";
 import { coachingCaption } from "./coaching-caption.ts";
-import styles from "./tile.module.css";
+import styles from "./tile-meta.module.css";
 import { chartistWords, unsentWords } from "./tile-words.ts";
 
 /** Who charts and at which level, what is set aside or unsent, and what may be passed on. Staff only. */
