@@ -1,7 +1,7 @@
 import { spawnSync } from "node:child_process";
 import { mkdirSync, readFileSync, rmSync } from "node:fs";
 
-/** Runs every test (units and stores, then whole flows in a browser) and closes with one plain line. */
+/** Runs every test (units and stores, whole flows in a browser, kill -9 of every part) and closes with one plain line. */
 const root = new URL("../..", import.meta.url).pathname;
 const results = `${root}.tmp/test-results`;
 rmSync(results, { recursive: true, force: true });
@@ -63,7 +63,22 @@ const flows = (): Tally => {
   return tallied({ passed: stats.expected, failed: stats.unexpected + stats.flaky }, status);
 };
 
-const tallies = [units(), flows()];
+/** The fault run prints its own "N passed, N failed"; its output is shown and then read. */
+const faults = (): Tally => {
+  console.log("\n== kill -9 of every part ==");
+  const end = spawnSync(`${root}node_modules/.bin/node`, ["infra/faults/main.ts"], {
+    cwd: root,
+    stdio: ["ignore", "pipe", "inherit"],
+    encoding: "utf8",
+  });
+  // The closing line of the whole run must be the only plain one, so this part's is left out.
+  const closing = /^(\d+) passed, (\d+) failed$/m;
+  console.log(end.stdout.replace(closing, "").trimEnd());
+  const counted = closing.exec(end.stdout);
+  return tallied({ passed: Number(counted?.[1] ?? 0), failed: Number(counted?.[2] ?? 0) }, end.status ?? 1);
+};
+
+const tallies = [units(), flows(), faults()];
 const passed = tallies.reduce((sum, t) => sum + t.passed, 0);
 const failed = tallies.reduce((sum, t) => sum + t.failed, 0);
 console.log(`\n${passed} passed, ${failed} failed`);
