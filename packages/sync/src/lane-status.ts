@@ -24,6 +24,8 @@ export interface LaneStatus {
 }
 
 const signalOf = (state: LaneState): LaneSignal => {
+  // It only waits for the lead, and cannot hear how that one fares.
+  if (state.stoppedBy === "lead_taken" && state.link === "down") return "noSignal";
   if (state.phase === "stopped") return "refused";
   // One failure is a hiccup; from the second in a row on, nothing gets through.
   if (state.failures > 1) return "noSignal";

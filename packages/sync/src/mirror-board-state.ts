@@ -12,7 +12,7 @@ export interface BoardCourt {
   readonly tile: Tile;
   /** Newest word of the court's phone; null when never heard. */
   readonly heard: Heard | null;
-  /** Server's clock when the tile was made. */
+  /** Server's stamp of the tile: its clock, but never back within a subscription. */
   readonly serverMs: number;
   /** The subscription that brought the tile. */
   readonly session: number;
@@ -40,16 +40,12 @@ export const emptyBoard: BoardState = {
 export const openSession = (board: BoardState): BoardState => ({ ...board, session: board.session + 1 });
 
 /**
- * May `tile` replace what is held? Within a subscription an older pos never replaces a newer; a court's
- * next match starts its pos again, so across matches the server's clock decides. A new subscription's word
- * replaces an older one's even at a lower pos: the log may have been restored meanwhile. SPEC rule MR10.
+ * May a tile made at `serverMs` replace what is held? Within a subscription the server stamps its tiles in
+ * order, whatever its clock does; pos does not tell, since a court's next match and a restored log begin at a
+ * lower one. A new subscription's word replaces an older one's: another node's clock may differ. SPEC rule MR10.
  */
-const replaces = (held: BoardCourt | undefined, tile: Tile, serverMs: number, session: number): boolean => {
-  if (held === undefined || held.session < session) return true;
-  const sameMatch = held.tile.matchId === tile.matchId;
-  if (sameMatch && tile.pos !== held.tile.pos) return tile.pos > held.tile.pos;
-  return serverMs >= held.serverMs;
-};
+const replaces = (held: BoardCourt | undefined, serverMs: number, session: number): boolean =>
+  held === undefined || held.session < session || serverMs >= held.serverMs;
 
 /** The newer of two words of one match's phone. */
 const newerHeard = (held: Heard | null | undefined, heard: Heard | null): Heard | null => {
@@ -90,7 +86,7 @@ export const takeSnapshot = (board: BoardState, reply: BoardSnapshot, monotonicM
   const courts = new Map<string, BoardCourt>();
   for (const tile of reply.tiles) {
     const held = board.courts.get(tile.courtId);
-    const next = replaces(held, tile, reply.serverMs, board.session)
+    const next = replaces(held, reply.serverMs, board.session)
       ? withTile(held, tile, reply.serverMs, board.session)
       : held;
     if (next) courts.set(tile.courtId, next);
@@ -111,7 +107,7 @@ export const takeTile = (board: BoardState, message: BoardTile, monotonicMs: num
   const { tile, serverMs } = message;
   const held = board.courts.get(tile.courtId);
   const offsetMs = offsetFrom(board, serverMs, monotonicMs);
-  if (!replaces(held, tile, serverMs, board.session)) {
+  if (!replaces(held, serverMs, board.session)) {
     return offsetMs === board.offsetMs ? board : { ...board, offsetMs };
   }
   const courts = new Map(board.courts).set(tile.courtId, withTile(held, tile, serverMs, board.session));

@@ -67,12 +67,20 @@ describe("board mirror", () => {
     expect(mirror.get().board.day?.academyName).toBe("Curlew Reach");
   });
 
-  it("[MR10] never lets an older pos replace a newer", async () => {
+  it("[MR10] never lets an older tile replace a newer", async () => {
     const server = createServer(tileOf(1, 9));
     const { bench, court } = await start(server);
+    const late = server.tile(tileOf(1, 10));
     bench.push(DOWN.boardTile, server.tile(tileOf(1, 11)));
-    bench.push(DOWN.boardTile, { dayId: DAY, serverMs: server.serverMs + 50, tile: tileOf(1, 10) });
+    bench.push(DOWN.boardTile, late);
     expect(court(1)?.tile.pos).toBe(11);
+  });
+
+  it("[MR10] goes back with a restored log while it is subscribed", async () => {
+    const server = createServer(tileOf(1, 9));
+    const { bench, court } = await start(server);
+    bench.push(DOWN.boardTile, server.tile(tileOf(1, 4)));
+    expect(court(1)?.tile.pos).toBe(4);
   });
 
   it("[MR10] lets the next match replace the last though its pos is lower, and not the other way about", async () => {

@@ -1,7 +1,8 @@
 import type { EntryBody, LoggedEntry } from "@courtloom/match-log";
-import type { Leader } from "@courtloom/protocol";
+import type { LaneOpened, Leader } from "@courtloom/protocol";
 import { describe, expect, it } from "vitest";
 import { stepLane } from "./lane-machine.ts";
+import type { LaneRecord } from "./lane-record.ts";
 import type { LaneAction, LaneEnv, LaneEvent, LaneState } from "./lane-state.ts";
 import { laneStatus } from "./lane-status.ts";
 import { startLane } from "./start-lane.ts";
@@ -9,20 +10,37 @@ import { startLane } from "./start-lane.ts";
 const body: EntryBody = { kind: "PointReplayed" };
 const leader: Leader = { by: "Rosa T.", heardMs: 100, serverMs: 4_100, takeOverInMs: 26_000 };
 const taken = (afterMs = 3_000) => ({ ok: false, code: "lead_taken", retry: true, afterMs, leader }) as const;
-const opened = (epoch: number, cursor: number) =>
-  ({
-    ...{ ok: true, incarnation: "inc-1", epoch, cursor, head: 1, chartist: "Ioan P.", leads: true },
-    opening: { pos: 1, laneId: "desk", epoch: 0 } as LoggedEntry,
-  }) as const;
-const lost = (epoch: number, cursor: number) => ({ ...opened(epoch, cursor), leads: false, leader }) as const;
+const opened = (epoch: number, cursor: number): LaneOpened => ({
+  ok: true,
+  incarnation: "inc-1",
+  epoch,
+  cursor,
+  head: 1,
+  opening: { pos: 1, laneId: "desk", epoch: 0 } as LoggedEntry,
+  chartist: "Ioan P.",
+  leads: true,
+});
+const lost = (epoch: number, cursor: number): LaneOpened => ({
+  ...opened(epoch, cursor),
+  leads: false,
+  leader,
+});
 
 /** A phone with one lane, driven by hand; what the lane wants done piles up until it is taken. */
 const makePhone = () => {
   const env: LaneEnv = { random: () => 0.5, wallMs: () => 5_000, laneId: () => "lane-2" };
-  const record = {
-    ...{ laneId: "lane-1", matchId: "match-1", courtName: "Court 1", chartist: "Ioan P.", level: "every" },
-    ...{ names: { A: "Noor V.", B: "Elsbeth K." }, acked: 0, epoch: 0, rejected: [], startedWallMs: 1_000 },
-  } as const;
+  const record: LaneRecord = {
+    laneId: "lane-1",
+    matchId: "match-1",
+    courtName: "Court 1",
+    chartist: "Ioan P.",
+    names: { A: "Noor V.", B: "Elsbeth K." },
+    level: "every",
+    acked: 0,
+    epoch: 0,
+    rejected: [],
+    startedWallMs: 1_000,
+  };
   let state: LaneState = startLane(record, []);
   let actions: LaneAction[] = [];
   const send = (event: LaneEvent) => {
@@ -127,6 +145,8 @@ describe("a lane that waits for the lead", () => {
     phone.send({ type: "retryDue" });
     expect(phone.take("sendOpen").map(({ message }) => message.takeOver)).toEqual([true]);
     phone.send({ type: "linkDown" });
+    expect(phone.status()).toMatchObject({ signal: "noSignal", leader });
+    phone.send({ type: "takeOver" });
     phone.send({ type: "linkUp" });
     expect(phone.answerOpen(taken())).toEqual([["lane-1", false]]);
   });

@@ -5,10 +5,10 @@ import type { LaneEnv, LaneState, LaneStep } from "./lane-state.ts";
 /**
  * A person asks for the lead. A lane has one epoch for ever, so a lane that had the lead and lost it ends here,
  * and a new one asks; that waits until all of the old one is on the server, where it stays in its own place.
- * Nothing happens while this lane leads, or when no other one is known to.
+ * Nothing happens without a link, nor while no other lane is known to lead.
  */
 export const takeOver = (state: LaneState, env: LaneEnv): LaneStep => {
-  if (!state.leader || state.phase === "forking") return { state, actions: [] };
+  if (!state.leader || state.link === "down" || state.phase === "forking") return { state, actions: [] };
   const asking: LaneState = { ...state, takesOver: true, waiting: false };
   if (state.record.epoch === 0) {
     // An answer that is under way is to an older question.

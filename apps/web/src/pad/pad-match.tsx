@@ -28,10 +28,8 @@ export const PadMatch = (props: PadMatchProps) => {
   const [more, setMore] = useState(false);
   const plainHttp = !window.isSecureContext && !settings.knowsPlainHttp;
   useWakeLock();
-  const leader = useLeader(match, snapshot.status.refusal);
+  const leader = useLeader(snapshot.status.leader);
   const { view, record, status, level } = snapshot;
-  // A lane that the server never opened does not make the score; one that lost the lead goes on as second.
-  const taken = status.refusal === "lead_taken" && record.epoch === 0;
   const help = (wanted: RefusalHelp) => {
     if (wanted === "tryAgain") session.tryAgain();
     if (wanted === "enterCode") onEnterCode();
@@ -61,14 +59,16 @@ export const PadMatch = (props: PadMatchProps) => {
           onDismiss={() => onSettings({ ...settings, knowsPlainHttp: true })}
         />
       )}
-      {!taken && <Notices notices={padNotices(snapshot, leader)} onHelp={help} />}
-      {taken ? (
+      <Notices notices={padNotices(snapshot)} onHelp={help} />
+      {leader ? (
         <LeadTaken
           match={match}
           view={view}
-          leader={leader}
-          unsent={status.unsent}
-          onTryAgain={session.tryAgain}
+          facts={{
+            ...{ leader, led: record.epoch > 0, unsent: status.unsent },
+            hasSignal: status.signal !== "noSignal",
+          }}
+          onTakeOver={session.takeOver}
           onLeave={onLeave}
         />
       ) : view && record.epoch > 0 ? (

@@ -36,17 +36,19 @@ describe("refusals in words", () => {
     expect(said.join(" ")).toContain("Try again in 2 s.");
   });
 
-  it("[PD18] show as one notice with what to do; another phone that leads is named", () => {
-    expect(padNotices(snapshot({ signal: "refused", refusal: "code_expired" }), undefined)).toEqual([
+  it("[PD18] show as one notice with what to do; who leads is the screen's to say", () => {
+    expect(padNotices(snapshot({ signal: "refused", refusal: "code_expired" }))).toEqual([
       { id: "refused", text: REFUSAL_WORDS.code_expired.text, help: "enterCode" },
     ]);
-    const [taken] = padNotices(snapshot({ signal: "refused", refusal: "lead_taken" }), "Dana H.");
-    expect(taken?.text).toMatch(/^Dana H\. charts this court\./);
-    expect(padNotices(snapshot({}), undefined)).toEqual([]);
+    const leader = { by: "Dana H.", heardMs: 1, serverMs: 2, takeOverInMs: 9 };
+    expect(padNotices(snapshot({ signal: "refused", refusal: "lead_taken", leader }))).toEqual([]);
+    const expired = padNotices(snapshot({ signal: "refused", refusal: "code_expired", leader }));
+    expect(expired.map(({ id }) => id)).toEqual(["refused"]);
+    expect(padNotices(snapshot({}))).toEqual([]);
   });
 
   it("[PD18] do not claim that points are stored where they are not", () => {
-    const lost = padNotices(snapshot({ signal: "noSignal" }, false), undefined);
+    const lost = padNotices(snapshot({ signal: "noSignal" }, false));
     expect(lost.map(({ id }) => id)).toEqual(["noSignal", "unstored"]);
     expect(lost[0]?.text).not.toContain("on this phone");
   });

@@ -10,12 +10,11 @@ export interface PadNotice {
 
 const entries = (count: number) => (count === 1 ? "1 entry" : `${count} entries`);
 
-const wayNotice = ({ status, durable }: PadSnapshot, leader: string | undefined): PadNotice | undefined => {
-  if (status.signal === "refused" && status.refusal) {
-    const { text, help } = REFUSAL_WORDS[status.refusal];
-    const named = status.refusal === "lead_taken" && leader ? text.replace("Another phone", leader) : text;
-    return { id: "refused", text: named, help };
-  }
+const wayNotice = ({ status, durable }: PadSnapshot): PadNotice | undefined => {
+  // Who leads, and that there is no signal meanwhile, is the screen's to say.
+  if (status.leader && (status.refusal === "lead_taken" || status.signal === "noSignal")) return undefined;
+  if (status.signal === "refused" && status.refusal)
+    return { id: "refused", ...REFUSAL_WORDS[status.refusal] };
   if (status.signal !== "noSignal") return undefined;
   const text = durable
     ? "No signal. Everything is on this phone. Keep charting."
@@ -33,17 +32,15 @@ const storageNotice = ({ durable, status }: PadSnapshot): PadNotice | undefined 
       };
 
 /** Own points that do not make the score, because another phone had taken over when they were charted. */
-const secondNotice = (
-  { view, record, log }: PadSnapshot,
-  leader: string | undefined,
-): PadNotice | undefined => {
+const secondNotice = ({ view, record, log, status }: PadSnapshot): PadNotice | undefined => {
+  if (status.leader) return undefined;
   const leading = log.reduce((epoch, logged) => Math.max(epoch, logged.epoch), 0);
   const aside = new Set(view?.setAside.filter(({ reason }) => reason === "notLead").map(({ id }) => id));
   const own = log.some(({ laneId, entry }) => laneId === record.laneId && aside.has(entry.id));
   if (!own || record.epoch >= leading) return undefined;
   return {
     id: "second",
-    text: `${leader ?? "Another phone"} leads this match now. Your points are kept as second.`,
+    text: "Another phone leads this match now. Your points are kept as second.",
     help: "none",
   };
 };
@@ -57,14 +54,11 @@ const rejectedNotice = ({ status }: PadSnapshot): PadNotice | undefined =>
         help: "none",
       };
 
-/** What holds now, most pressing first. `leader` is who else charts this match, when that is known. */
-export const padNotices = (snapshot: PadSnapshot, leader: string | undefined): readonly PadNotice[] =>
-  [
-    wayNotice(snapshot, leader),
-    storageNotice(snapshot),
-    secondNotice(snapshot, leader),
-    rejectedNotice(snapshot),
-  ].filter((notice) => notice !== undefined);
+/** What holds now, most pressing first. */
+export const padNotices = (snapshot: PadSnapshot): readonly PadNotice[] =>
+  [wayNotice(snapshot), storageNotice(snapshot), secondNotice(snapshot), rejectedNotice(snapshot)].filter(
+    (notice) => notice !== undefined,
+  );
 
 export const PLAIN_HTTP_NOTICE: PadNotice = {
   id: "plainHttp",

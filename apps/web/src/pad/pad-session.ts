@@ -39,6 +39,8 @@ export interface PadSession {
   /** Resolves once the fact is on this phone; the snapshot shows it from then on. */
   readonly chart: (body: EntryBody) => Promise<void>;
   readonly tryAgain: () => void;
+  /** Asks for the lead; the snapshot shows what came of it. */
+  readonly takeOver: () => void;
   readonly close: () => void;
 }
 
@@ -134,6 +136,7 @@ export const openPadSession = async ({
     },
     chart: lane.chart,
     tryAgain: lane.tryAgain,
+    takeOver: lane.takeOver,
     close: () => {
       for (const stop of stops) stop();
       for (const each of [lane, ...others]) each.close();

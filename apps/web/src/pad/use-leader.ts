@@ -1,27 +1,34 @@
-import type { RefusalCode } from "@courtloom/protocol";
+import type { Leader } from "@courtloom/protocol";
 import { useEffect, useState } from "react";
-import { readCourtside } from "./ask-courtside.ts";
-import type { CourtsideMatch } from "./courtside.ts";
 
-/** Who else charts this match, asked for when the server says that somebody does; `undefined` while not known. */
-export const useLeader = (match: CourtsideMatch, refusal: RefusalCode | undefined): string | undefined => {
-  const [leader, setLeader] = useState(match.charting);
-  const taken = refusal === "lead_taken";
-  const { matchId } = match;
+const SECOND_MS = 1_000;
+
+/** Who leads instead, for the screen. */
+export interface LeaderShown {
+  readonly by: string;
+  /** Whole seconds since their phone was heard, by the server's clock; undefined: never heard. */
+  readonly silentSeconds: number | undefined;
+  /** The server said that this person may take over now. */
+  readonly mayTakeOver: boolean;
+}
+
+/** What the server said last of the leading phone, with the seconds running on until it says more. */
+export const useLeader = (leader: Leader | undefined): LeaderShown | undefined => {
+  const [seconds, setSeconds] = useState(0);
   useEffect(() => {
-    if (!taken) return;
-    let wanted = true;
-    const ask = async () => {
-      const read = await readCourtside();
-      if (!wanted || !read.ok) return;
-      const { chartist, matches } = read.value;
-      const charting = matches.find((each) => each.matchId === matchId)?.charting;
-      if (charting !== undefined && charting !== chartist) setLeader(charting);
-    };
-    void ask();
-    return () => {
-      wanted = false;
-    };
-  }, [taken, matchId]);
-  return leader;
+    if (!leader) return;
+    const since = performance.now();
+    const tell = () => setSeconds(Math.floor((performance.now() - since) / SECOND_MS));
+    tell();
+    const timer = setInterval(tell, SECOND_MS);
+    return () => clearInterval(timer);
+  }, [leader]);
+  if (!leader) return undefined;
+  const { by, heardMs, serverMs, takeOverInMs } = leader;
+  const silent = heardMs === null ? undefined : Math.floor(Math.max(0, serverMs - heardMs) / SECOND_MS);
+  return {
+    by,
+    silentSeconds: silent === undefined ? undefined : silent + seconds,
+    mayTakeOver: takeOverInMs === 0,
+  };
 };

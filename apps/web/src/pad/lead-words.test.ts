@@ -1,0 +1,38 @@
+import { describe, expect, it } from "vitest";
+import { type LeadFacts, leadWords } from "./lead-words.ts";
+
+const facts = (over: Partial<LeadFacts> = {}, mayTakeOver = false, silentSeconds = 4) =>
+  leadWords({
+    leader: { by: "Rosa T.", silentSeconds, mayTakeOver },
+    ...{ led: false, hasSignal: true, unsent: 0, ...over },
+  });
+
+describe("while another phone leads", () => {
+  it("[PD22] says who charts and since when they were heard", () => {
+    expect(facts()).toMatchObject({ title: "Rosa T. charts this court", offersTakeOver: false });
+    expect(facts().sentences[0]).toBe("Last heard 4 s ago.");
+    expect(facts({}, true, 140).sentences[0]).toBe("Last heard 2 min ago.");
+    const never = leadWords({
+      leader: { by: "Rosa T.", silentSeconds: undefined, mayTakeOver: true },
+      ...{ led: false, hasSignal: true, unsent: 0 },
+    });
+    expect(never.sentences[0]).toBe("Not heard yet.");
+  });
+
+  it("[PD22] offers to take over only when the server allows it, and says that both names are kept", () => {
+    expect(facts().sentences.at(-1)).toContain("not heard for 30 s");
+    const allowed = facts({}, true, 31);
+    expect(allowed.offersTakeOver).toBe(true);
+    expect(allowed.sentences.at(-1)).toContain("Both names stay");
+    expect(facts({ hasSignal: false }, true, 31)).toMatchObject({ offersTakeOver: false });
+  });
+
+  it("[PD22] tells who led before that their points are kept, and lets them back when all is sent", () => {
+    const lost = facts({ led: true, unsent: 2 }, true);
+    expect(lost.title).toBe("Rosa T. leads this match now");
+    expect(lost.sentences).toContain("Your points are kept.");
+    expect(lost.sentences).toContain("2 unsent stay on this phone.");
+    expect(lost.offersTakeOver).toBe(false);
+    expect(facts({ led: true }, true).offersTakeOver).toBe(true);
+  });
+});
