@@ -40,7 +40,7 @@ export function begin(site: Site, extraEnv: Readonly<Record<string, string>> = {
 /** Starts it and waits until it says that it runs. */
 export async function beginAndWait(site: Site): Promise<ProductRun> {
   const run = begin(site);
-  await until("the product runs", 180_000, () => {
+  await until("the product runs", 600_000, () => {
     if (run.child.exitCode !== null) throw new Error(`it ended with ${run.child.exitCode}:\n${run.output()}`);
     return run.output().includes(RUNNING);
   });
