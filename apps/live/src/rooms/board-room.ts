@@ -55,7 +55,13 @@ export const createBoardRoom = (academyId: string, dayId: string, deps: BoardDep
   const sentHeard = new Map<string, number>();
   let board: DayBoard | undefined;
   let joining = 0;
+  let stampedMs = Number.NEGATIVE_INFINITY;
 
+  /** Readers order tiles by this: never the same twice, and never back when the clock is set back. SPEC LV8. */
+  const stamp = (): number => {
+    stampedMs = Math.max(stampedMs + 1, runtime.clock.wallMs());
+    return stampedMs;
+  };
   const courtOf = (courtId: string): CourtCard | undefined =>
     board?.courts.find((court) => court.courtId === courtId);
   const factsOf = (court: CourtCard) => {
@@ -68,11 +74,12 @@ export const createBoardRoom = (academyId: string, dayId: string, deps: BoardDep
     const court = courtOf(courtId);
     if (!court) return;
     const facts = factsOf(court);
+    const serverMs = stamp();
     const made = new Map<BoardView, BoardTile>();
     for (const [viewer, view] of watchers) {
       const message = made.get(view) ?? {
         dayId,
-        serverMs: runtime.clock.wallMs(),
+        serverMs,
         tile: tileOf(facts, view),
       };
       made.set(view, message);
@@ -118,7 +125,7 @@ export const createBoardRoom = (academyId: string, dayId: string, deps: BoardDep
     dayName: day.day.name,
     academyName: day.academyName,
     timeZone: day.timeZone,
-    serverMs: runtime.clock.wallMs(),
+    serverMs: stamp(),
     tiles: day.courts.map((court) => tileOf(factsOf(court), view)),
   });
   const newWords = (): readonly Heard[] =>
