@@ -18,6 +18,7 @@ const CHECKS: readonly Check[] = [
     args: ["ci", "--error-on-warnings", "--colors=off", "."],
   },
   { name: "types", command: bin("tsc"), args: ["-p", "tsconfig.json"] },
+  { name: "types of the flows", command: bin("tsc"), args: ["-p", "e2e/tsconfig.json"] },
   { name: "types of the web app", command: bin("tsc"), args: ["-p", "apps/web/tsconfig.json"] },
   {
     name: "import direction and cycles",

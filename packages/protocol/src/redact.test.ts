@@ -1,32 +1,15 @@
-import type { LoggedEntry, MatchOpened, UsualRate } from "@courtloom/match-log";
+import type { LoggedEntry, UsualRate } from "@courtloom/match-log";
+import { openedWith } from "@courtloom/match-log/testing";
 import { describe, expect, it } from "vitest";
 import { redactEntries, redactOpening } from "./redact.ts";
 
 const rate: UsualRate = { mean: 0.3, low: 0.1, high: 0.5, a: 6, b: 14, source: "own" };
-const opened: MatchOpened = {
-  kind: "MatchOpened",
+const opened = openedWith({
   matchId: "m1",
-  format: {
-    sets: 3,
-    gamesPerSet: 6,
-    tiebreakAt: 6,
-    tiebreakTo: 7,
-    noAd: false,
-    finalSet: { kind: "same" },
-  },
-  firstServer: "A",
-  players: {
-    A: { playerId: "p1", hand: "left", own: true },
-    B: { playerId: "p2", hand: "right", own: false },
-  },
-  subjects: ["A"],
-  doubles: false,
-  coachingMode: "practice",
   usualRates: { A: { lineMissed: rate }, B: {} },
   planVersion: "plan-7",
   fitVersion: "fit-2",
-  watches: [],
-};
+});
 const opening: LoggedEntry = {
   pos: 1,
   laneId: "desk",

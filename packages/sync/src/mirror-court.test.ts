@@ -1,4 +1,5 @@
 import { foldLog, type LoggedEntry } from "@courtloom/match-log";
+import { openedWith } from "@courtloom/match-log/testing";
 import type { CourtWatch, CourtWatchReply } from "@courtloom/protocol";
 import { DOWN, UP } from "@courtloom/protocol/names";
 import fc from "fast-check";
@@ -18,29 +19,7 @@ const opening: LoggedEntry = {
     n: 1,
     atMs: 0,
     wallMs: 0,
-    body: {
-      kind: "MatchOpened",
-      matchId: MATCH,
-      format: {
-        sets: 3,
-        gamesPerSet: 6,
-        tiebreakAt: 6,
-        tiebreakTo: 7,
-        noAd: false,
-        finalSet: { kind: "same" },
-      },
-      firstServer: "A",
-      players: {
-        A: { playerId: "p1", hand: "right", own: true },
-        B: { playerId: "p2", hand: "left", own: false },
-      },
-      subjects: ["A"],
-      doubles: false,
-      coachingMode: "notKnown",
-      planVersion: null,
-      fitVersion: null,
-      watches: [],
-    },
+    body: openedWith({ matchId: MATCH }),
   },
 };
 

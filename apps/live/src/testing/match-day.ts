@@ -1,5 +1,6 @@
 import { byPlayer } from "@courtloom/core";
 import type { MatchView } from "@courtloom/match-log";
+import { THREE_SETS } from "@courtloom/match-log/testing";
 import type { DayBoard, DayStore, LogStore, MatchCard, MatchRef } from "../store.ts";
 
 /** Where a match of the invented day is played. */
@@ -75,14 +76,7 @@ const cardOf = (fixture: Fixture, stage: MatchCard["stage"]): MatchCard => ({
     own: side === "A",
   })),
   partners: { A: null, B: null },
-  format: {
-    sets: 3,
-    gamesPerSet: 6,
-    tiebreakAt: 6,
-    tiebreakTo: 7,
-    noAd: false,
-    finalSet: { kind: "same" },
-  },
+  format: THREE_SETS,
   firstServer: "A",
   doubles: false,
   coachingMode: "practice",

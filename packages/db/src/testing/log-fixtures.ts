@@ -1,4 +1,5 @@
 import type { Entry, MatchOpened } from "@courtloom/match-log";
+import { openedWith } from "@courtloom/match-log/testing";
 import type { MatchFormat } from "@courtloom/tennis";
 import type { AppendItem, OpenLane } from "../entry-store.ts";
 
@@ -12,22 +13,16 @@ export const FORMAT: MatchFormat = {
 };
 
 /** The opening of an invented match between two of the academy's players. */
-export const openingOf = (matchId: string): MatchOpened => ({
-  kind: "MatchOpened",
-  matchId,
-  format: FORMAT,
-  firstServer: "A",
-  players: {
-    A: { playerId: "player-a", hand: "right", own: true },
-    B: { playerId: "player-b", hand: "left", own: true },
-  },
-  subjects: ["A"],
-  doubles: false,
-  coachingMode: "practice",
-  planVersion: null,
-  fitVersion: null,
-  watches: [],
-});
+export const openingOf = (matchId: string): MatchOpened =>
+  openedWith({
+    matchId,
+    format: FORMAT,
+    players: {
+      A: { playerId: "player-a", hand: "right", own: true },
+      B: { playerId: "player-b", hand: "left", own: true },
+    },
+    coachingMode: "practice",
+  });
 
 /** Entry n of a lane; `salt` tells apart what else would be the same entry. */
 export const entryOf = (laneId: string, n: number, salt = ""): Entry => ({
