@@ -64,7 +64,7 @@ function Courts({ deskHref }: { readonly deskHref: string | null }) {
   return (
     <main className={styles.site} style={measures as CSSProperties}>
       {order.map((courtId) => (
-        <CourtTile key={courtId} courtId={courtId} dense={dense} />
+        <CourtTile key={courtId} courtId={courtId} dense={dense} plain={deskHref === null} />
       ))}
     </main>
   );

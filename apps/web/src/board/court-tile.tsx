@@ -34,8 +34,16 @@ function TileHeading({ court }: { readonly court: BoardCourt }) {
   );
 }
 
+export interface CourtTileProps {
+  readonly courtId: string;
+  /** Many courts share the screen. */
+  readonly dense: boolean;
+  /** On a public wall there are no figures: the score has the court to itself. */
+  readonly plain: boolean;
+}
+
 /** One court of a day in its fixed place. Drawn again when its own court changes, and not for any other. */
-export function CourtTile({ courtId, dense }: { readonly courtId: string; readonly dense: boolean }) {
+export function CourtTile({ courtId, dense, plain }: CourtTileProps) {
   const court = useBoardCourt(courtId);
   const freshness = useFreshnessKind(courtId);
   const stale = useIsStale();
@@ -52,7 +60,7 @@ export function CourtTile({ courtId, dense }: { readonly courtId: string; readon
       data-freshness={freshness}
       data-blind={blind || stale || undefined}
       data-dense={dense || undefined}
-      data-plain={(tile.staff === undefined && tile.names !== null) || undefined}
+      data-plain={plain || undefined}
     >
       <div className={styles.inside}>
         <div className={styles.top}>
