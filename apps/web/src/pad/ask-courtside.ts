@@ -3,13 +3,17 @@ import { COURTSIDE_PATH, type Courtside, type CourtsideEnter, type CourtsideRefu
 
 const UNAVAILABLE: CourtsideRefused = { ok: false, code: "unavailable" };
 
+/** A network that takes the question and never answers is as good as none. */
+const ANSWER_WITHIN_MS = 8_000;
+
 const ask = async (path: string, init: RequestInit): Promise<Result<Courtside, CourtsideRefused>> => {
   try {
-    const response = await fetch(path, { ...init, credentials: "same-origin", cache: "no-store" });
+    const signal = AbortSignal.timeout(ANSWER_WITHIN_MS);
+    const response = await fetch(path, { ...init, signal, credentials: "same-origin", cache: "no-store" });
     const body: unknown = await response.json();
     return response.ok ? ok(body as Courtside) : err(body as CourtsideRefused);
   } catch {
-    // No connection, or something between that answered with a page of its own: both mean "not reached".
+    // No connection, no answer in time, or something between that answered with a page of its own: both mean "not reached".
     return err(UNAVAILABLE);
   }
 };

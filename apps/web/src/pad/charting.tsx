@@ -127,6 +127,7 @@ export const Charting = (props: ChartingProps) => {
     secondsLeft,
     opened: charting.state.opened,
     redrawing,
+    asksServe: snapshot.level !== "score",
     message,
   });
   return (

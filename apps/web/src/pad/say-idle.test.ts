@@ -40,6 +40,7 @@ const says = (view: MatchView, seat: SeatChoice, secondsLeft?: number) =>
     secondsLeft,
     opened: undefined,
     redrawing: false,
+    asksServe: true,
     message: undefined,
   });
 
@@ -69,6 +70,6 @@ describe("the strip at a change of ends", () => {
   });
 
   it("[PD17] goes back to the serve where no ends change", () => {
-    expect(says(after(8), "behind").lead).toBe("Elsbeth serves");
+    expect(says(after(8), "behind")).toMatchObject({ lead: "Elsbeth serves", aside: "In, fault or ace?" });
   });
 });

@@ -18,6 +18,8 @@ export interface IdleFacts {
   readonly secondsLeft: number | undefined;
   readonly opened: Opened | undefined;
   readonly redrawing: boolean;
+  /** False at score only, where nobody says what became of the serve. */
+  readonly asksServe: boolean;
   /** Said once after something was taken back. */
   readonly message: string | undefined;
 }
@@ -82,7 +84,7 @@ const saysMended = ({ draft, frame, names, opened }: IdleFacts): StripText | und
 
 /** What the strip says while no finger draws: the most useful thing at this moment. */
 export const sayIdle = (facts: IdleFacts): StripText => {
-  const { view, draft, frame, names, redrawing, message } = facts;
+  const { view, draft, frame, names, redrawing, asksServe, message } = facts;
   const server = names[frame.server];
   if (message) return { lead: message };
   if (redrawing) return { lead: "Redraw this ball", rest: "on the court" };
@@ -97,6 +99,8 @@ export const sayIdle = (facts: IdleFacts): StripText => {
     if (view.score.endsDue) return saysChange(facts);
     if (view.score.pause === "set") return saysSetBreak(facts);
   }
-  if (draft.faults === 1) return { lead: "Second serve", rest: `${server}, ${sayServiceSide(view.score)}` };
-  return { lead: `${server} serves`, rest: sayServiceSide(view.score) };
+  const side = sayServiceSide(view.score);
+  if (draft.faults === 1)
+    return { lead: "Second serve", rest: `${server}, ${side}`, aside: "In, ace or double?" };
+  return { lead: `${server} serves`, rest: side, ...(asksServe ? { aside: "In, fault or ace?" } : {}) };
 };
