@@ -1,5 +1,6 @@
 import type { BoardHeard, BoardTile, Tile } from "@courtloom/protocol";
 import { describe, expect, it } from "vitest";
+import { createLive } from "../live.ts";
 import { createWorld, type FakePeer, type Node } from "../testing/create-node.ts";
 import { pointEntries } from "../testing/entries.ts";
 
@@ -94,6 +95,28 @@ describe("a board room", () => {
     expect(within).toBeGreaterThanOrEqual(3);
     expect(within).toBeLessThanOrEqual(5);
     expect(tilesTold(coach).at(-1)?.pos).toBe(41);
+  });
+
+  it("[LV8] stamps its tiles in order though the clock is set back", async () => {
+    const world = createWorld();
+    const { runtime } = world.addNode();
+    let setBackMs = 0;
+    const clock = { ...runtime.clock, wallMs: () => runtime.clock.wallMs() - setBackMs };
+    const { principalOf } = world.sessions;
+    const parts = { store: world.store, days: world.day, principalOf };
+    const board = createLive({ runtime: { ...runtime, clock }, ...parts }).directory.boardRoom(
+      "curlew",
+      "d1",
+    );
+    const stampOf = async () => {
+      const snapshot = await board.watch({ send: () => undefined }, "staff", () => true);
+      return snapshot?.serverMs ?? 0;
+    };
+    const before = await stampOf();
+    setBackMs = 3_600_000;
+    const after = await stampOf();
+    expect(after).toBeGreaterThan(before);
+    expect(await stampOf()).toBeGreaterThan(after);
   });
 
   it("[LV11] tells about once a second which phones were heard, and only while one is", async () => {
