@@ -38,7 +38,7 @@ describe("hostile input", () => {
     expect(api.writeCount()).toBe(before);
     expect(api.reported).toEqual([]);
     expect(Object.hasOwn(Object.prototype, "polluted")).toBe(false);
-  });
+  }, 60_000);
 
   it("[AP1] draws the same requests from the same seed", async () => {
     const texts = async () => {
