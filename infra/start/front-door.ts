@@ -31,14 +31,15 @@ export async function openFrontDoor(
   host: string | undefined,
   routeTo: RouteTo,
 ): Promise<Result<FrontDoor, ListenError>> {
-  const agent = new Agent({ keepAlive: true });
+  // A connection to a part on this machine costs nothing; a kept one may be closed by the part just as it is used again.
+  const agent = new Agent({ keepAlive: false });
   const proxy = createProxyServer({ xfwd: false, agent });
-  proxy.on("error", (_error, _request, response) => answerBroken(response));
+  proxy.on("error", (_error, request, response) => answerBroken(request, response));
   const server = createServer((request, response) => {
     const target = targetOf(request, routeTo);
     if (target === undefined) return answerWaiting(request, response);
     // Its errors come by the event above; a rejection on top would tell nothing new.
-    proxy.web(request, response, { target }).catch(() => answerBroken(response));
+    proxy.web(request, response, { target }).catch(() => answerBroken(request, response));
   });
   server.on("upgrade", (request, socket: Socket, head: Buffer) => {
     socket.on("error", () => socket.destroy());
@@ -90,18 +91,14 @@ function answerWaiting(request: IncomingMessage, response: ServerResponse): void
 }
 
 /** The part went away while it was answering. */
-function answerBroken(response: unknown): void {
+function answerBroken(request: IncomingMessage, response: unknown): void {
   if (response instanceof Socket) {
     response.destroy();
     return;
   }
   const answer = response as ServerResponse | undefined;
-  if (answer === undefined || answer.headersSent) {
-    answer?.destroy();
-    return;
-  }
-  answer.writeHead(503, { "cache-control": "no-store", "retry-after": String(RETRY_AFTER_S) });
-  answer.end("Courtloom is restarting. Try again in two seconds.\n");
+  if (answer === undefined || answer.headersSent) answer?.destroy();
+  else answerWaiting(request, answer);
 }
 
 function refuseUpgrade(request: IncomingMessage, socket: Duplex): void {
