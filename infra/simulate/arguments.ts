@@ -8,7 +8,7 @@ export type Asked =
   | { readonly kind: "defects"; readonly from: number; readonly count: number };
 
 const USAGE =
-  "Use --seeds 1000 [--from 1], --seed 42 for one seed's trace, or --defects [--from 1] [--seeds 60].";
+  "Use --seeds 1000 [--from 1], --seed 42 for one seed's trace, or --defects [--from 1] [--seeds 200].";
 
 const OPTIONS = {
   seeds: { type: "string" },
@@ -33,7 +33,7 @@ export const parseArguments = (args: readonly string[]): Result<Asked, string> =
   }
   const seed = wholeOf(values.seed, 0);
   const from = wholeOf(values.from, 1);
-  const count = wholeOf(values.seeds, values.defects ? 60 : 1_000);
+  const count = wholeOf(values.seeds, values.defects ? 200 : 1_000);
   if ([seed, from, count].some(Number.isNaN)) return err(`Seeds are whole numbers. ${USAGE}`);
   if (count === 0) return err(`At least one seed is needed. ${USAGE}`);
   if (values.defects) return ok({ kind: "defects", from, count });

@@ -94,8 +94,10 @@ export const createMatchRoom = (ref: MatchRef, deps: RoomDeps): MatchRoom => {
   const openOrTakeOver = async ({ card: _, mayTakeOver, ...lane }: OpenLaneAsk): Promise<Opened> => {
     const opened = await store.openLane({ ...ref, ...lane });
     if (opened.ok || opened.error.code !== "lead_taken") return opened;
-    // Another node may have heard the lead's phone since.
+    // Another node may have heard the lead's phone since. Boards learn here too who leads: the next look at
+    // the heads finds nothing new.
     await readHead();
+    changed();
     const { lead } = opened.error;
     if (!mayTakeOver?.(lead)) return opened;
     const taken = await store.openLane({ ...ref, ...lane, takeOver: lead.laneId });
