@@ -91,13 +91,13 @@ function answerWaiting(request: IncomingMessage, response: ServerResponse): void
 }
 
 /** The part went away while it was answering. */
-function answerBroken(request: IncomingMessage, response: unknown): void {
+function answerBroken(request: IncomingMessage | undefined, response: unknown): void {
   if (response instanceof Socket) {
     response.destroy();
     return;
   }
   const answer = response as ServerResponse | undefined;
-  if (answer === undefined || answer.headersSent) answer?.destroy();
+  if (request === undefined || answer === undefined || answer.headersSent) answer?.destroy();
   else answerWaiting(request, answer);
 }
 
