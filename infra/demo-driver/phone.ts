@@ -3,6 +3,7 @@ import type { Entry } from "@courtloom/match-log";
 import {
   BEAT_EVERY_MS,
   type LaneAppendReply,
+  type LaneBeatReply,
   type LaneOpenReply,
   PROTOCOL_VERSION,
   SOCKET_PATH,
@@ -69,9 +70,14 @@ export const createPhone = ({ url, cookie, matchId, laneId, clock }: PhoneOption
   let silent = false;
   let incarnation = "";
   const base = { v: PROTOCOL_VERSION, matchId, laneId };
+  // A server that was started again knows no lane: this one is opened again, so that what waits is taken.
+  const beaten = (reply: LaneBeatReply) => {
+    if (reply.ok || reply.code !== "unknown_lane" || incarnation === "") return;
+    socket.emit(UP.laneOpen, { ...base, level: "every" }, () => undefined);
+  };
   const beat = setInterval(() => {
     if (!silent && socket.connected) {
-      socket.emit(UP.laneBeat, { ...base, unsent: 0, wallMs: clock.wallMs() }, () => undefined);
+      socket.emit(UP.laneBeat, { ...base, unsent: 0, wallMs: clock.wallMs() }, beaten);
     }
   }, BEAT_EVERY_MS);
 
