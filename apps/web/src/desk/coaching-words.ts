@@ -1,9 +1,10 @@
 import type { CoachingMode } from "@courtloom/match-log";
 
+/** Said after the word "Coaching". */
 export const COACHING_LABELS = {
   practice: "Practice",
-  permitted: "Coaching permitted",
-  notPermitted: "Coaching not permitted",
+  permitted: "Permitted",
+  notPermitted: "Not permitted",
   notKnown: "Not known",
 } as const satisfies Record<CoachingMode, string>;
 
