@@ -131,7 +131,7 @@ describe("who may send what", () => {
       await asDirector.ask(UP.laneOpen, { matchId: "m1", laneId: "lane-2", level: "key" }),
     ).toMatchObject({
       code: "lead_taken",
-      leader: { by: "Dana H.", takeOverInMs: 0 },
+      leader: { by: "Tobias A.", takeOverInMs: 0 },
     });
     expect(await node.connect("coach").ask(UP.laneAppend, append)).toMatchObject({ ok: true });
   });
