@@ -17,7 +17,7 @@ describe("the packages' READMEs", () => {
 
   it("have an example in most packages", () => expect(withExample.length).toBeGreaterThanOrEqual(8));
 
-  it.each(withExample)("example of %s runs", (name) => {
+  it.each(withExample)("example of %s runs", { timeout: 60_000 }, (name) => {
     const file = `${PLACE}/${name}.ts`;
     writeFileSync(file, exampleOf(name) ?? "");
     expect(() =>
