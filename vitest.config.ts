@@ -6,7 +6,15 @@ const IGNORED = ["**/node_modules/**", "**/.next*/**", "e2e/**"];
 export default defineConfig({
   test: {
     projects: [
-      { test: { name: "unit", include: ["**/*.test.{ts,tsx}"], exclude: [...IGNORED, "**/*.pg.test.ts"] } },
+      {
+        test: {
+          name: "unit",
+          include: ["**/*.test.{ts,tsx}"],
+          exclude: [...IGNORED, "**/*.pg.test.ts"],
+          // A limit against hanging, not a measure of speed: a busy machine is several times slower.
+          testTimeout: 30_000,
+        },
+      },
       {
         test: {
           name: "pg",
