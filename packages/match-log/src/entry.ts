@@ -72,11 +72,23 @@ export interface MatchEnded {
     | { readonly type: "timeUp"; readonly policy: TimePolicy };
 }
 
-/** Replaces what the entry `target` says; the last amendment holds. */
+/**
+ * Replaces what the entry `target` says; the last amendment holds. `from` names the entry of another lane whose
+ * saying it is: that lane's person is then who charted it.
+ */
 export interface EntryAmended {
   readonly kind: "EntryAmended";
   readonly target: string;
   readonly to: Fact;
+  readonly from?: string;
+}
+
+/** A fact that was left out, put in before the entry `before`, as if it had been charted there. `from` as in `EntryAmended`. */
+export interface EntryInserted {
+  readonly kind: "EntryInserted";
+  readonly before: string;
+  readonly fact: Fact;
+  readonly from?: string;
 }
 
 /** Takes the entry `target` out of the fold; `EntryRestored` puts it back. Undo is a void of the last fact. */
@@ -119,7 +131,7 @@ export type Fact =
   | PlayResumed
   | MatchEnded;
 
-export type Correction = EntryAmended | EntryVoided | EntryRestored;
+export type Correction = EntryAmended | EntryInserted | EntryVoided | EntryRestored;
 
 export type EntryBody = MatchOpened | Fact | Correction | MatchSealed | LeadTaken;
 
@@ -144,10 +156,13 @@ export interface Entry {
 export interface LoggedEntry {
   readonly pos: number;
   readonly laneId: string;
-  /** The match head's epoch when the lane was given the lead; 0 for the desk. */
+  /** The match head's epoch when the lane was given the lead; 0 for the desk, `SECOND_EPOCH` for a second lane. */
   readonly epoch: number;
   readonly entry: Entry;
 }
+
+/** Epoch of a lane that was opened as second: its entries are kept beside the score and never make it. */
+export const SECOND_EPOCH = -1;
 
 /** The lane that the server itself writes to (opening, taking over, sealing). */
 export const DESK_LANE = "desk";

@@ -1,6 +1,14 @@
 import { assert, err, ok, type Result } from "@courtloom/core";
-import { startScore } from "@courtloom/tennis";
-import type { Correction, EntryBody, Fact, LoggedEntry } from "./entry.ts";
+import {
+  type Correction,
+  type EntryAmended,
+  type EntryBody,
+  type EntryInserted,
+  type Fact,
+  type LoggedEntry,
+  SECOND_EPOCH,
+} from "./entry.ts";
+import { freshProgress } from "./fresh-progress.ts";
 import type { MatchOpened } from "./opened.ts";
 import { type Progress, replayFact } from "./replay.ts";
 import type { Trail, TrailFact } from "./trail.ts";
@@ -17,29 +25,18 @@ interface Folding {
   facts: TrailFact[];
   index: Map<string, number>;
   refused: Trail["refused"][number][];
+  second: Trail["second"][number][];
   progress: Progress;
 }
 
-const freshProgress = (opened: MatchOpened): Result<Progress, FoldError> => {
-  const board = startScore({
-    format: opened.format,
-    firstServer: opened.firstServer,
-    ...(opened.doublesOrder ? { doublesOrder: opened.doublesOrder } : {}),
-  });
-  if (!board.ok) return err("bad_format");
-  return ok({
-    board: board.value,
-    points: [],
-    setAside: [],
-    level: "score",
-    subjects: opened.subjects,
-    endOfA: undefined,
-    suspended: false,
-  });
-};
+const CORRECTIONS: ReadonlySet<EntryBody["kind"]> = new Set<Correction["kind"]>([
+  "EntryAmended",
+  "EntryInserted",
+  "EntryVoided",
+  "EntryRestored",
+]);
 
-const isCorrection = (body: EntryBody): body is Correction =>
-  body.kind === "EntryAmended" || body.kind === "EntryVoided" || body.kind === "EntryRestored";
+const isCorrection = (body: EntryBody): body is Correction => CORRECTIONS.has(body.kind);
 
 const replayAll = (folding: Folding): void => {
   const fresh = freshProgress(folding.opened);
@@ -49,22 +46,58 @@ const replayAll = (folding: Folding): void => {
   for (const fact of folding.facts) replayFact(folding.progress, fact, byId);
 };
 
+/** The lane of the entry that a correction took its saying from, if it did and that entry stands beside the score. */
+const laneOfSource = (folding: Folding, from: string | undefined): string | undefined =>
+  from === undefined
+    ? undefined
+    : [...folding.refused, ...folding.second].find(({ id }) => id === from)?.laneId;
+
+const factOf = ({ pos, laneId, entry }: LoggedEntry, fact: Fact): TrailFact => ({
+  id: entry.id,
+  pos,
+  laneId,
+  wallMs: entry.wallMs,
+  fact,
+  saidAt: pos,
+  voided: false,
+});
+
+const addFact = (folding: Folding, logged: LoggedEntry, fact: Fact): TrailFact => {
+  const added = factOf(logged, fact);
+  folding.index.set(added.id, folding.facts.length);
+  folding.facts.push(added);
+  return added;
+};
+
+const insertFact = (folding: Folding, logged: LoggedEntry, body: EntryInserted): boolean => {
+  const at = folding.index.get(body.before);
+  if (at === undefined) return false;
+  const laneId = laneOfSource(folding, body.from) ?? logged.laneId;
+  folding.facts.splice(at, 0, { ...factOf(logged, body.fact), laneId });
+  for (let i = at; i < folding.facts.length; i += 1) {
+    const moved = folding.facts[i];
+    if (moved) folding.index.set(moved.id, i);
+  }
+  return true;
+};
+
+const amended = (folding: Folding, target: TrailFact, body: EntryAmended, saidAt: number): TrailFact => ({
+  ...target,
+  fact: body.to,
+  saidAt,
+  laneId: laneOfSource(folding, body.from) ?? target.laneId,
+});
+
 const correct = (folding: Folding, logged: LoggedEntry, body: Correction): boolean => {
+  if (body.kind === "EntryInserted") return insertFact(folding, logged, body);
   const at = folding.index.get(body.target);
   const target = at === undefined ? undefined : folding.facts[at];
   if (at === undefined || target === undefined) return false;
   folding.facts[at] =
     body.kind === "EntryAmended"
-      ? { ...target, fact: body.to, saidAt: logged.pos }
+      ? amended(folding, target, body, logged.pos)
       : { ...target, voided: body.kind === "EntryVoided" };
   return true;
-};
-
-const addFact = (folding: Folding, { pos, laneId, entry }: LoggedEntry, fact: Fact): TrailFact => {
-  const added = { id: entry.id, pos, laneId, wallMs: entry.wallMs, fact, saidAt: pos, voided: false };
-  folding.index.set(entry.id, folding.facts.length);
-  folding.facts.push(added);
-  return added;
 };
 
 /**
@@ -73,13 +106,17 @@ const addFact = (folding: Folding, { pos, laneId, entry }: LoggedEntry, fact: Fa
  */
 const takeIn = (folding: Folding, logged: LoggedEntry): TrailFact | "corrected" | undefined => {
   const { body, id } = logged.entry;
-  const { pos, epoch } = logged;
+  const { pos, epoch, laneId } = logged;
   assert(pos === folding.pos + 1, `entries are dense: ${pos} after ${folding.pos}`);
   folding.pos = pos;
   const refuse = (reason: Trail["refused"][number]["reason"]): undefined => {
-    folding.refused.push({ pos, id, reason });
+    folding.refused.push({ pos, id, laneId, reason });
     return undefined;
   };
+  if (epoch === SECOND_EPOCH) {
+    folding.second.push({ id, laneId });
+    return undefined;
+  }
   const fromDesk = epoch === 0;
   if (!fromDesk && epoch < folding.epoch) return refuse("notLead");
   folding.epoch = Math.max(folding.epoch, epoch);
@@ -111,6 +148,7 @@ const begin = (opening: LoggedEntry | undefined): Result<Folding, FoldError> => 
     facts: [],
     index: new Map(),
     refused: [],
+    second: [],
     progress: progress.value,
   });
 };
@@ -123,6 +161,7 @@ const resume = (view: MatchView): Folding => ({
   facts: [...view.trail.facts],
   index: new Map(view.trail.facts.map((fact, i) => [fact.id, i])),
   refused: [...view.trail.refused],
+  second: [...view.trail.second],
   progress: {
     board: view.trail.board,
     points: [...view.points],
@@ -134,19 +173,22 @@ const resume = (view: MatchView): Folding => ({
   },
 });
 
-const toView = ({ opened, pos, epoch, sealed, facts, refused, progress }: Folding): MatchView => ({
+const toView = ({ opened, pos, epoch, sealed, facts, refused, second, progress }: Folding): MatchView => ({
   matchId: opened.matchId,
   pos,
   opened,
   score: progress.board.state,
   points: progress.points,
-  setAside: [...progress.setAside, ...refused].sort((a, b) => a.pos - b.pos),
+  setAside: [
+    ...progress.setAside,
+    ...refused.map(({ pos: at, id, reason }) => ({ pos: at, id, reason })),
+  ].sort((a, b) => a.pos - b.pos),
   level: progress.level,
   subjects: progress.subjects,
   endOfA: progress.endOfA,
   suspended: progress.suspended,
   sealed,
-  trail: { board: progress.board, facts, epoch, refused },
+  trail: { board: progress.board, facts, epoch, refused, second },
 });
 
 /** The view after a log's first entry. Errors: the entry is no opening, or its format cannot be played. */

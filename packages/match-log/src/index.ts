@@ -1,9 +1,10 @@
 export type * from "./entry.ts";
-export { DESK_LANE, ENTRY_VERSION } from "./entry.ts";
+export { DESK_LANE, ENTRY_VERSION, SECOND_EPOCH } from "./entry.ts";
 export type { FoldError } from "./fold.ts";
 export { applyEntry, foldLog, startView } from "./fold.ts";
-export type { CoachingMode, MatchOpened, OpenedPlayer, Rate, UsualRate } from "./opened.ts";
-export { COACHING_MODES, RATES } from "./opened.ts";
+export { logOfLane } from "./log-of-lane.ts";
+export type { Ask, CoachingMode, MatchOpened, OpenedPlayer, Rate, ShotAsks, UsualRate } from "./opened.ts";
+export { ASKS, COACHING_MODES, RATES } from "./opened.ts";
 export type { ChartingLevel, Point, Serve, ServeOutcome } from "./point.ts";
 export { CHARTING_LEVELS, SERVE_OUTCOMES } from "./point.ts";
 export type {
@@ -25,5 +26,7 @@ export {
   SHOT_KINDS,
   SHOT_RESULTS,
 } from "./shot.ts";
+export type { TimelineFact } from "./timeline.ts";
+export { timelineOf } from "./timeline.ts";
 export type { MatchView, SetAside, SetAsideReason, ViewedPoint } from "./view.ts";
 export { SET_ASIDE } from "./view.ts";

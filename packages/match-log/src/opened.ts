@@ -21,6 +21,13 @@ export interface UsualRate {
 export const RATES = ["lineMissed", "lineShare"] as const;
 export type Rate = (typeof RATES)[number];
 
+/** What may be asked of the ball that a shot answered, or of the shot. Members of `Shot`. */
+export const ASKS = ["ballHeight", "ballTime", "opponent", "cameIn", "hesitated"] as const;
+export type Ask = (typeof ASKS)[number];
+
+/** What the pad asks of a subject's line balls and of balls struck inside the service line; the plan's needs, not its words. */
+export type ShotAsks = Readonly<Record<"line" | "short", readonly Ask[]>>;
+
 export interface OpenedPlayer {
   /** Random id; names live outside the log, so that erasure needs no change in it. */
   readonly playerId: string;
@@ -48,4 +55,6 @@ export interface MatchOpened {
   readonly planVersion: string | null;
   readonly fitVersion: string | null;
   readonly watches: readonly never[];
+  /** Absent in logs of before there were questions: nothing is asked. */
+  readonly asks?: ShotAsks;
 }

@@ -25,6 +25,11 @@ export interface Point {
   /** The end of side A during this point, as the chartist saw it. */
   readonly endOfA: EndSeen;
   readonly serve?: Serve;
-  /** After the serve, in order. Empty when none was drawn. */
+  /**
+   * After the serve, in order. At level `every` all of both players; at level `key` the subject's
+   * groundstrokes as touches (kept) or drawings, and whoever's last shot. Empty when none was drawn.
+   */
   readonly shots: readonly Shot[];
+  /** Level `key`: balls that sat up for the subject and were kept, a line ball not taken. Absent is unknown. */
+  readonly satUpKept?: number;
 }

@@ -93,7 +93,9 @@ export const replayFact = (
     return;
   }
   assert(before.server, "a match in play has a server");
-  progress.points.push({ id, pos, laneId, wallMs, point: fact.point, before, after, server: before.server });
+  const { server } = before;
+  const { subjects } = progress;
+  progress.points.push({ id, pos, laneId, wallMs, point: fact.point, before, after, server, subjects });
   progress.level = fact.point.level;
   progress.suspended = false;
   progress.endOfA = turnedIf(turned, fact.point.endOfA);

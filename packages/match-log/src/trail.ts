@@ -5,6 +5,7 @@ import type { Fact } from "./entry.ts";
 export interface TrailFact {
   readonly id: string;
   readonly pos: number;
+  /** Of the person who charted it: of another lane than the entry's where it was taken from there. */
   readonly laneId: string;
   readonly wallMs: number;
   readonly fact: Fact;
@@ -23,6 +24,9 @@ export interface Trail {
   readonly refused: readonly {
     readonly pos: number;
     readonly id: string;
+    readonly laneId: string;
     readonly reason: "unknownTarget" | "notLead" | "secondOpening" | "sealed";
   }[];
+  /** What second lanes charted: kept and compared, never in the score by itself. */
+  readonly second: readonly { readonly id: string; readonly laneId: string }[];
 }

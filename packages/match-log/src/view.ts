@@ -16,6 +16,8 @@ export interface ViewedPoint {
   readonly before: ScoreState;
   readonly after: ScoreState;
   readonly server: Side;
+  /** Who was charted then; a later change of subjects leaves it. */
+  readonly subjects: readonly Side[];
 }
 
 /** An entry that the score could not take; kept, shown and mendable. */

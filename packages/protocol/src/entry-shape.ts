@@ -50,6 +50,7 @@ const point = z.strictObject({
     })
     .optional(),
   shots: z.array(shot).max(120),
+  satUpKept: z.number().int().min(0).max(99).optional(),
 });
 
 const count = z.number().int().min(0).max(999);
@@ -106,7 +107,8 @@ const fact = z.discriminatedUnion("kind", [
 /** What a phone may write: facts and corrections. Opening, taking over and sealing are the desk's. */
 const laneBody = z.union([
   fact,
-  z.strictObject({ kind: z.literal("EntryAmended"), target: uuid, to: fact }),
+  z.strictObject({ kind: z.literal("EntryAmended"), target: uuid, to: fact, from: uuid.optional() }),
+  z.strictObject({ kind: z.literal("EntryInserted"), before: uuid, fact, from: uuid.optional() }),
   z.strictObject({ kind: z.literal("EntryVoided"), target: uuid }),
   z.strictObject({ kind: z.literal("EntryRestored"), target: uuid }),
 ]);

@@ -13,6 +13,8 @@ export interface LaneOpen {
   readonly level: ChartingLevel;
   /** A person asked to lead from now on, in place of the lane that leads. For a new lane only. */
   readonly takeOver?: true;
+  /** A new lane that is kept beside the score, whoever leads; it never leads. */
+  readonly second?: true;
 }
 
 export const laneOpenShape = z.strictObject({
@@ -21,6 +23,7 @@ export const laneOpenShape = z.strictObject({
   laneId: idField,
   level: z.enum(CHARTING_LEVELS),
   takeOver: z.literal(true).exactOptional(),
+  second: z.literal(true).exactOptional(),
 }) satisfies z.ZodType<LaneOpen>;
 
 /** What the phone needs to go on: where the server stands, and the opening without what a helper must not see. */

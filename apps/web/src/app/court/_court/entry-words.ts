@@ -88,6 +88,8 @@ export const entryWords = (names: ByPlayer<string>, body: EntryBody, place: stri
       return `Put back ${place}`;
     case "EntryAmended":
       return `Corrected ${place}: ${factWords(names, body.to)}`;
+    case "EntryInserted":
+      return `Put in before ${place}: ${factWords(names, body.fact)}`;
     default:
       return factWords(names, body);
   }

@@ -65,7 +65,8 @@ export const logLines = (
   return entries.map((logged) => {
     const { pos, entry } = logged;
     const { body } = entry;
-    const target = "target" in body ? places.get(body.target) : undefined;
+    const about = "target" in body ? body.target : "before" in body ? body.before : undefined;
+    const target = about === undefined ? undefined : places.get(about);
     const reason = aside.get(pos);
     const fate = fates.get(entry.id);
     return {
