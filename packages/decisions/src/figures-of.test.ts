@@ -23,6 +23,9 @@ const stroke = (
 const every = (winner: Side, ...shots: Shot[]): EntryBody =>
   pointTo(winner, { level: "every", serve: SERVE, shots });
 
+const key = (winner: Side, ...shots: Shot[]): EntryBody =>
+  pointTo(winner, { level: "key", serve: SERVE, shots });
+
 const figures = (bodies: readonly EntryBody[], opened = openedWith()): MatchFigures => {
   const view = foldLog(makeLog(bodies, opened));
   if (!view.ok) throw new Error(view.error);
@@ -31,6 +34,7 @@ const figures = (bodies: readonly EntryBody[], opened = openedWith()): MatchFigu
 
 /** B returns cross-court from the deuce corner, so that A's next ball comes from A's deuce corner. */
 const returned = stroke("B", DEUCE, LEFT);
+const kept = stroke("A", DEUCE, LEFT);
 const lineIn = stroke("A", DEUCE, RIGHT, { result: "winner" });
 const lineLong = stroke("A", DEUCE, { x: 2.8, y: 13.2 }, { result: "missed", miss: "long" });
 const lineNet = stroke("A", DEUCE, { x: 2.9, y: -0.2 }, { result: "missed", miss: "net" });
@@ -57,13 +61,54 @@ describe("figures of a match", () => {
   });
 
   it("[D3] returns, volleys and what a person called otherwise are not groundstrokes", () => {
-    const asReturn = pointTo("A", {
-      level: "every",
-      serve: SERVE,
-      shots: [stroke("A", DEUCE, RIGHT, { result: "winner" })],
-    });
+    const asReturn = every("A", stroke("A", DEUCE, RIGHT, { result: "winner" }));
     const lob = { ...lineIn, kind: "lob" } as const;
-    expect(figures([asReturn, every("A", returned, lob)]).A?.lineShare.n).toBe(0);
+    const receiving = openedWith({ firstServer: "B" });
+    expect(figures([asReturn, every("A", returned, lob)], receiving).A?.lineShare.n).toBe(0);
+  });
+
+  it("[D9] the first ball charted is a return when the receiver struck it, also of a serve that nobody told", () => {
+    const untold = pointTo("A", { level: "key", shots: [lineIn] });
+    expect(figures([untold], openedWith({ firstServer: "B" })).A?.lineShare.n).toBe(0);
+    expect(figures([untold]).A?.lineMissed).toMatchObject({ x: 0, n: 1 });
+    expect(figures([key("B", lineLong)]).A?.lineMissed).toMatchObject({ x: 1, n: 1 });
+  });
+
+  it("[D9] a ball answers the one charted just before it, never an older one", () => {
+    const atNet = stroke("B", { x: 1, y: -3 }, LEFT);
+    expect(figures([every("A", atNet, lineIn)]).A?.lineMissed.n).toBe(0);
+    expect(figures([every("A", atNet, stroke("A", DEUCE, LEFT), lineIn)]).A?.lineMissed.n).toBe(1);
+  });
+
+  it("[D2, D10] key balls feed them: a touch is a groundstroke kept, and so it is at every ball", () => {
+    const touch: Shot = { striker: "A", from: kept.from };
+    const levels = [key("A", touch, touch, lineIn), every("A", returned, touch, touch, lineIn)];
+    for (const charted of levels) {
+      expect(figures([charted]).A).toMatchObject({ lineMissed: { x: 0, n: 1 }, lineShare: { x: 1, n: 3 } });
+    }
+  });
+
+  it("[D10] at key balls only those of the player charted then count", () => {
+    const both = openedWith({
+      players: {
+        A: { playerId: "noor", hand: "right", own: true },
+        B: { playerId: "kaito", hand: "right", own: true },
+      },
+      subjects: ["A", "B"],
+    });
+    const his = stroke("B", DEUCE, { x: 2.8, y: 13.2 }, { result: "missed", miss: "long" });
+    const f = figures(
+      [
+        { kind: "SubjectsChanged", subjects: ["A"] },
+        key("A", lineIn, his),
+        { kind: "SubjectsChanged", subjects: ["B"] },
+        key("A", his),
+      ],
+      both,
+    );
+    expect([f.A?.lineMissed.n, f.B?.lineMissed.n]).toEqual([1, 0]);
+    const alone = figures([{ kind: "SubjectsChanged", subjects: ["A"] }, key("A", lineIn, his)], both);
+    expect([alone.A?.lineMissed.n, alone.B]).toEqual([1, undefined]);
   });
 
   it("[D4] leaves out what the net cord or a disputed call decided", () => {

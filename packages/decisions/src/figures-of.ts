@@ -1,9 +1,8 @@
 import { type ByPlayer, byPlayer, type Side } from "@courtloom/core";
 import type { MatchView, ViewedPoint } from "@courtloom/match-log";
 import type { Hand } from "@courtloom/tennis";
+import { countedShots } from "./counted-shots.ts";
 import type { Count, MatchFigures, PlayerFigures } from "./figures.ts";
-import { feeds } from "./level-feeds.ts";
-import { type ReadShot, readShots } from "./read-shots.ts";
 
 interface Counting {
   x: number;
@@ -25,22 +24,16 @@ const attempt = (counting: Counting, hit: boolean, pointId: string): void => {
   (hit ? counting.hits : counting.others).push(pointId);
 };
 
-/** Groundstrokes with a known direction whose outcome nobody disputes. SPEC D3, D4. */
-const counts = ({ shot, kind, stroke }: ReadShot): boolean =>
-  kind === "groundstroke" && stroke?.direction !== undefined && shot.leftOut === undefined;
-
 const countPoint = (
   counting: ByPlayer<PlayerCounting | undefined>,
   viewed: ViewedPoint,
   hands: ByPlayer<Hand>,
 ): void => {
-  if (!feeds("lineShare", viewed.point.level)) return;
-  for (const read of readShots(viewed.point, hands)) {
-    const mine = counting[read.shot.striker];
-    if (!mine || !counts(read)) continue;
-    const isLine = read.stroke?.direction === "line";
+  for (const { shot, isLine, missed } of countedShots(viewed, hands)) {
+    const mine = counting[shot.striker];
+    if (!mine) continue;
     attempt(mine.lineShare, isLine, viewed.id);
-    if (isLine) attempt(mine.lineMissed, read.missed, viewed.id);
+    if (isLine) attempt(mine.lineMissed, missed, viewed.id);
   }
 };
 
@@ -49,12 +42,17 @@ const toCount = ({ x, n, hits, others }: Counting): Count => ({ x, n, hits, othe
 const toFigures = (counting: PlayerCounting | undefined): PlayerFigures | undefined =>
   counting && { lineMissed: toCount(counting.lineMissed), lineShare: toCount(counting.lineShare) };
 
+/** Charted from now on, or in a point that shots were charted of: who was charted once keeps what was counted. */
+const isCharted = (view: MatchView, side: Side): boolean =>
+  view.subjects.includes(side) ||
+  view.points.some(({ point, subjects }) => point.level !== "score" && subjects.includes(side));
+
 /**
  * The figures of a match: a pure function of its view, so corrections need no care here. Sides that are
  * not charted, and players of other academies, have none. SPEC D1 to D6.
  */
 export const figuresOf = (view: MatchView): MatchFigures => {
-  const isCounted = (side: Side) => view.opened.players[side].own && view.subjects.includes(side);
+  const isCounted = (side: Side) => view.opened.players[side].own && isCharted(view, side);
   const counting = byPlayer((side) =>
     isCounted(side) ? { lineMissed: emptyCounting(), lineShare: emptyCounting() } : undefined,
   );

@@ -61,6 +61,13 @@ describe("the opening", () => {
     expect(opened.usualRates?.B).toEqual({});
   });
 
+  it("[D11] freezes what the pad asks of line balls and of short ones", () => {
+    expect(freezeOpening(input).asks).toEqual({
+      line: ["ballHeight", "opponent", "ballTime"],
+      short: ["ballHeight", "cameIn"],
+    });
+  });
+
   it("[L2] doubles are charted for the score only", () => {
     expect(freezeOpening({ ...input, doubles: true }).subjects).toEqual([]);
   });

@@ -2,6 +2,7 @@ import { type ByPlayer, byPlayer, type Side } from "@courtloom/core";
 import type { CoachingMode, MatchOpened, OpenedPlayer, Rate, UsualRate } from "@courtloom/match-log";
 import { betaPosterior, central90, matchPredictive, type PastMatch } from "@courtloom/stats";
 import type { MatchFormat } from "@courtloom/tennis";
+import { STARTER_ASKS } from "./starter-asks.ts";
 import type { Tally } from "./tally.ts";
 
 /** Past tallies: each player's own, and all of the academy's. */
@@ -85,4 +86,5 @@ export const freezeOpening = (input: OpeningInput): MatchOpened => ({
   planVersion: null,
   fitVersion: null,
   watches: [],
+  asks: STARTER_ASKS,
 });

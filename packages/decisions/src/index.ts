@@ -1,10 +1,13 @@
+export type { CountedShot } from "./counted-shots.ts";
+export { countedShots } from "./counted-shots.ts";
 export type { Count, MatchFigures, PlayerFigures } from "./figures.ts";
 export { figuresOf } from "./figures-of.ts";
 export type { OpeningInput, PastTallies } from "./freeze-opening.ts";
 export { freezeOpening, usualRate } from "./freeze-opening.ts";
 export type { FigureName } from "./level-feeds.ts";
 export { feeds } from "./level-feeds.ts";
-export type { ReadShot } from "./read-shots.ts";
+export type { ReadShot, ShotsToRead } from "./read-shots.ts";
 export { readShots } from "./read-shots.ts";
+export { STARTER_ASKS } from "./starter-asks.ts";
 export type { Tally } from "./tally.ts";
 export { tallyOf } from "./tally.ts";

@@ -32,6 +32,12 @@ describe("what a helper's phone receives", () => {
     expect(JSON.stringify(redactEntries([opening, replayed]))).not.toMatch(/usualRates|mean|plan-7|fit-2/);
   });
 
+  it("[PR4] keeps what the pad asks, which is neutral", () => {
+    const asks = { line: ["ballHeight"], short: ["cameIn"] } as const;
+    const asking = { ...opening, entry: { ...opening.entry, body: { ...opened, asks } } };
+    expect(redactOpening(asking).entry.body).toMatchObject({ asks });
+  });
+
   it("[PR4] leaves every other entry, and the given opening, as they were", () => {
     const before = structuredClone(opening);
     const hidden = redactEntries([opening, replayed]);

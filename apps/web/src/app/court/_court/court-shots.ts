@@ -1,5 +1,5 @@
 import { byPlayer, type Side } from "@courtloom/core";
-import { type ReadShot, readShots } from "@courtloom/decisions";
+import { countedShots, type ReadShot, readShots } from "@courtloom/decisions";
 import type { MatchView, ViewedPoint } from "@courtloom/match-log";
 import { type CourtPoint, type Direction, readContact } from "@courtloom/tennis";
 import type { PlannedShot } from "../../../loom/court-drawing.tsx";
@@ -10,6 +10,8 @@ export interface CourtShot extends PlannedShot {
   readonly pointId: string;
   readonly side: Side;
   readonly read: ReadShot;
+  /** The line figures count it. */
+  readonly counted: boolean;
 }
 
 const placed = (viewed: ViewedPoint, read: ReadShot, hand: "right" | "left" | "unknown"): CourtPoint =>
@@ -25,18 +27,20 @@ const placed = (viewed: ViewedPoint, read: ReadShot, hand: "right" | "left" | "u
 /** Every shot that was charted, in order. Empty at the level that charts none. */
 export const shotsOf = (view: MatchView): readonly CourtShot[] => {
   const hands = byPlayer((side) => view.opened.players[side].hand);
-  return view.points.flatMap((viewed) =>
-    readShots(viewed.point, hands).map((read, i) => ({
+  return view.points.flatMap((viewed) => {
+    const counted = new Set(countedShots(viewed, hands).map(({ place }) => place));
+    return readShots(viewed, hands).map((read, i) => ({
       key: `${viewed.id} ${i}`,
       pointId: viewed.id,
       side: read.shot.striker,
       read,
+      counted: counted.has(i),
       from: placed(viewed, read, hands[read.shot.striker]),
       to: read.stroke?.to,
       direction: read.stroke?.direction,
       missed: read.missed,
-    })),
-  );
+    }));
+  });
 };
 
 export const FIGURE_NAMES = ["lineMissed", "lineShare"] as const;
@@ -50,11 +54,8 @@ export interface ChosenFigure {
 }
 
 /** Does a figure stand on this shot? The same balls as the figure counts. */
-const countsFor = (figure: FigureName, { read, direction }: CourtShot): boolean => {
-  if (read.kind !== "groundstroke" || direction === undefined || read.shot.leftOut !== undefined)
-    return false;
-  return figure === "lineShare" || direction === "line";
-};
+const countsFor = (figure: FigureName, { counted, direction }: CourtShot): boolean =>
+  counted && (figure === "lineShare" || direction === "line");
 
 /** The shots that a figure stands on, in order; as many as its n. */
 export const shotsBehind = (
