@@ -7,9 +7,18 @@ export interface Ports {
   readonly live: number;
 }
 
+/** What the screens tell phones about trusting this machine. */
+export interface TrustInfo {
+  readonly httpsPort: number;
+  /** The local authority's certificate. */
+  readonly certificateFile: string;
+}
+
 export interface Identity {
   readonly instanceId: string;
   readonly secret: string;
+  /** `undefined` without a local authority. */
+  readonly trust: TrustInfo | undefined;
 }
 
 /** The environment that every part of the product gets. It holds the roles' database addresses only. */
@@ -33,13 +42,10 @@ export function childEnv(
     PUBLIC_URLS: addresses.all.join(","),
     WEB_PORT: String(ports.web),
     LIVE_PORT: String(ports.live),
-    LIVE_URL: frontDoorUrl(env),
+    LIVE_URL: `http://127.0.0.1:${ports.live}`,
+    ...(identity.trust && {
+      AUTHORITY_FILE: identity.trust.certificateFile,
+      HTTPS_PORT: String(identity.trust.httpsPort),
+    }),
   };
-}
-
-/** The front door as seen from this machine. */
-export function frontDoorUrl(env: StartEnv): string {
-  const everywhere = env.host === undefined || env.host === "0.0.0.0" || env.host === "::";
-  const host = everywhere ? "127.0.0.1" : env.host;
-  return `http://${host?.includes(":") ? `[${host}]` : host}:${env.port}`;
 }

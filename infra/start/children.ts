@@ -1,11 +1,11 @@
 import { renameSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Addresses } from "./banner.ts";
+import type { RouteTo } from "./carry.ts";
 import { type Child, createChild } from "./child.ts";
-import { childEnv, type Ports } from "./child-env.ts";
+import { childEnv, type Ports, type TrustInfo } from "./child-env.ts";
 import type { ChildSpec } from "./child-spec.ts";
 import type { StartEnv } from "./env.ts";
-import type { RouteTo } from "./front-door.ts";
 import type { Env, Product, RoleUrls } from "./product.ts";
 import { type Say, step } from "./say.ts";
 
@@ -16,6 +16,7 @@ export interface ChildrenOptions {
   readonly addresses: Addresses;
   readonly ports: Ports;
   readonly instanceId: string;
+  readonly trust: TrustInfo | undefined;
 }
 
 export interface Children {
@@ -46,7 +47,7 @@ function writeWhole(file: string, text: string): void {
 
 /** The processes of the product, apart from the database. */
 export function createChildren(options: ChildrenOptions): Children {
-  const { env, product, tell, addresses, ports, instanceId } = options;
+  const { env, product, tell, addresses, ports, instanceId, trust } = options;
   const state: { env: Env; web?: Child; live?: Child; driver?: Child; stopping: boolean } = {
     env: {},
     stopping: false,
@@ -75,7 +76,7 @@ export function createChildren(options: ChildrenOptions): Children {
     routeTo: (part) => (state[part]?.isUp() ? ports[part] : undefined),
     env: () => state.env,
     useDatabase: (urls, secret) => {
-      state.env = childEnv(env, urls, ports, addresses, { instanceId, secret });
+      state.env = childEnv(env, urls, ports, addresses, { instanceId, secret, trust });
       for (const child of all()) child.restart();
     },
     start: () =>

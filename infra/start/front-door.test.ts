@@ -5,7 +5,8 @@ import { freePort } from "@courtloom/db/embedded";
 import { Server as SocketServer } from "socket.io";
 import { io, type Socket } from "socket.io-client";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { type FrontDoor, openFrontDoor, partFor } from "./front-door.ts";
+import { partFor } from "./carry.ts";
+import { type FrontDoor, openFrontDoor } from "./front-door.ts";
 
 interface Part {
   readonly server: Server;
@@ -37,7 +38,7 @@ beforeEach(async () => {
     socket.on("echo", (value: unknown, done: (value: unknown) => void) => done(value));
   });
   port = await freePort();
-  const opened = await openFrontDoor(port, "127.0.0.1", (part) => parts[part]?.port);
+  const opened = await openFrontDoor({ port, host: "127.0.0.1", routeTo: (part) => parts[part]?.port });
   if (!opened.ok) throw new Error(opened.error.message);
   door = opened.value;
 });
@@ -153,7 +154,7 @@ describe("front door", () => {
   });
 
   it("[ST19] says that its port is in use", async () => {
-    const second = await openFrontDoor(port, "127.0.0.1", () => undefined);
+    const second = await openFrontDoor({ port, host: "127.0.0.1", routeTo: () => undefined });
     expect(second).toMatchObject({ ok: false, error: { code: "EADDRINUSE" } });
   });
 

@@ -1,18 +1,19 @@
 import { randomUUID } from "node:crypto";
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
-import { err, ok, type Result } from "@courtloom/core";
+import { ok, type Result } from "@courtloom/core";
 import { acquireLock, freePort } from "@courtloom/db/embedded";
 import type { StartArguments } from "./arguments.ts";
-import { type Addresses, addressesFor, banner, lanAddress } from "./banner.ts";
+import { type Addresses, addressesFor, banner, lanAddress, type Scheme } from "./banner.ts";
 import { createChildren } from "./children.ts";
 import { openDatabase } from "./database.ts";
 import type { StartEnv } from "./env.ts";
-import { type ListenError, openFrontDoor } from "./front-door.ts";
+import { openDoor } from "./open-door.ts";
 import type { Product } from "./product.ts";
 import type { Say } from "./say.ts";
 import { readOrMakeSecret } from "./secret.ts";
 import { listenForStop, type StopRequest } from "./stop-request.ts";
+import { openTls, type Tls } from "./tls/open-tls.ts";
 
 export interface SuperviseOptions {
   readonly env: StartEnv;
@@ -27,7 +28,7 @@ type Undo = (() => Promise<void> | void)[];
 /** Runs the product until it is asked to stop; gives the exit code of the process. */
 export async function supervise(options: SuperviseOptions): Promise<number> {
   const { env, tell } = options;
-  const addresses = addressesFor(env, lanAddress());
+  const addresses = addressesFor(env, lanAddress(), schemeOf(options));
   try {
     mkdirSync(join(env.dataDir, "logs"), { recursive: true, mode: 0o700 });
   } catch (error) {
@@ -56,6 +57,15 @@ export async function supervise(options: SuperviseOptions): Promise<number> {
   return complete ? exitCode : 1;
 }
 
+function schemeOf({ env, args }: SuperviseOptions): Scheme {
+  if (env.certificateFiles !== undefined) return "own certificate";
+  return args.https ? "local authority" : "http";
+}
+
+async function tlsFor(options: SuperviseOptions): Promise<Result<Tls | undefined, string>> {
+  return schemeOf(options) === "http" ? ok(undefined) : openTls(options.env, options.tell);
+}
+
 /** Goes on after a failure: the rest still has to be ended. */
 async function undoAll(undo: Undo, tell: Say): Promise<boolean> {
   let complete = true;
@@ -78,9 +88,13 @@ async function start(
 ): Promise<Result<void, string>> {
   const { env, args, product, tell } = options;
   const ports = { web: await freePort(), live: await freePort() };
-  const children = createChildren({ env, product, tell, addresses, ports, instanceId: randomUUID() });
-  const door = await openFrontDoor(env.port, env.host, children.routeTo);
-  if (!door.ok) return err(listenSentence(door.error, env));
+  const tls = await tlsFor(options);
+  if (!tls.ok) return tls;
+  const authority = tls.value?.authority;
+  const trust = authority && { httpsPort: env.httpsPort, certificateFile: authority.certificateFile };
+  const children = createChildren({ env, product, tell, addresses, ports, instanceId: randomUUID(), trust });
+  const door = await openDoor({ env, addresses, tls: tls.value, routeTo: children.routeTo });
+  if (!door.ok) return door;
   undo.push(door.value.close);
 
   const secret = env.secret === undefined ? readOrMakeSecret(env.dataDir) : ok(env.secret);
@@ -110,20 +124,10 @@ async function start(
   undo.push(children.stop);
   await children.start();
   if (stop.isRequested()) return ok(undefined);
-  tell(await banner(addresses, env.dataDir, process.stdout.isTTY === true));
+  const { fingerprint } = authority ?? {};
+  tell(
+    await banner({ addresses, dataDir: env.dataDir, isTerminal: process.stdout.isTTY === true, fingerprint }),
+  );
   if (args.demo || (await product.isDemoLoaded(children.env(), tell))) children.startDriver();
   return ok(undefined);
-}
-
-function listenSentence(error: ListenError, env: StartEnv): string {
-  if (error.code === "EADDRINUSE") {
-    return `Port ${env.port} is in use by another program. Stop that one, or start with another port: PORT=${env.port + 1} npm start`;
-  }
-  if (error.code === "EACCES") {
-    return `This user may not open port ${env.port}. Take one above 1023: PORT=3000 npm start`;
-  }
-  if (error.code === "EADDRNOTAVAIL" || error.code === "ENOTFOUND") {
-    return `HOST is "${env.host}", which is no address of this machine. Leave it out to listen on all.`;
-  }
-  return `Port ${env.port} could not be opened: ${error.message}`;
 }
