@@ -1,6 +1,8 @@
 import type { ByPlayer } from "@courtloom/core";
+import type { Ask } from "@courtloom/match-log";
 import { useEffect, useRef } from "react";
 import styles from "./asks.module.css";
+import { openAsks } from "./draft-asks.ts";
 import type { DraftEvent, Opened } from "./draft-reducer.ts";
 import { MiniCourt } from "./mini-court.tsx";
 import type { PointDraft, PointFrame } from "./point-draft.ts";
@@ -12,6 +14,8 @@ interface ChipsProps {
   readonly draft: PointDraft;
   readonly frame: PointFrame;
   readonly opened: Opened | undefined;
+  /** What is asked of each ball. */
+  readonly asks: readonly (readonly Ask[])[];
   readonly send: (event: DraftEvent) => void;
 }
 
@@ -21,8 +25,10 @@ const serveWords = ({ serve, faults }: PointDraft): string => {
   return faults === 1 ? "fault" : "serve?";
 };
 
+const saysUnanswered = (count: number): string => (count === 0 ? "" : `, ${count} not answered`);
+
 /** The balls of the point in order; a touch opens one for mending. */
-export const Chips = ({ names, draft, frame, opened, send }: ChipsProps) => {
+export const Chips = ({ names, draft, frame, opened, asks, send }: ChipsProps) => {
   const row = useRef<HTMLOListElement>(null);
   const count = draft.shots.length;
   useEffect(() => {
@@ -46,18 +52,20 @@ export const Chips = ({ names, draft, frame, opened, send }: ChipsProps) => {
       </li>
       {balls.map(({ id, shot, place }) => {
         const stroke = strokeOf(shot, frame);
+        const unanswered = openAsks(shot, asks[place] ?? []);
         return (
           <li key={id}>
             <button
               type="button"
               aria-pressed={opened === place}
-              aria-label={`Ball ${place + 1}: ${names[shot.striker]}, ${sayShort(stroke)}. Mend`}
+              aria-label={`Ball ${place + 1}: ${names[shot.striker]}, ${sayShort(stroke)}. Mend${saysUnanswered(unanswered)}`}
               onClick={press(place)}
               data-testid={`chip-${place}`}
             >
               <MiniCourt seat={frame.seat} shot={shot} direction={stroke?.direction} />
               <span>
                 <b>{names[shot.striker]}</b> {sayShort(stroke)}
+                {unanswered > 0 && <span className={styles.unanswered}>{unanswered}?</span>}
               </span>
             </button>
           </li>

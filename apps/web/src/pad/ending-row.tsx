@@ -27,7 +27,12 @@ export const EndingRow = ({ striker, opponent, draft, ending, send }: EndingRowP
         label={`${striker} missed`}
         caption={striker}
         choices={[
-          { id: "missed", label: `Missed ${ending.miss}`, pressed: true, onPress: choose(ending) },
+          {
+            id: "missed",
+            label: ending.miss ? `Missed ${ending.miss}` : "Missed, called out",
+            pressed: true,
+            onPress: choose(ending),
+          },
           { id: "forced", label: "Forced", ...forced(true) },
           { id: "unforced", label: "Not forced", ...forced(false) },
         ]}

@@ -10,35 +10,38 @@ const serveOf = ({ serve, faults, lets }: PointDraft): Serve | undefined =>
     ...(lets > 0 ? { lets } : {}),
   };
 
-const withEnding = (shot: Shot, ending: Ending, missForced: boolean | undefined): Shot =>
-  ending.type === "missed"
-    ? {
-        ...shot,
-        result: "missed",
-        miss: ending.miss,
-        ...(missForced === undefined ? {} : { missForced }),
-      }
-    : { ...shot, result: ending.type };
+const withEnding = (shot: Shot, ending: Ending, missForced: boolean | undefined): Shot => {
+  if (ending.type === "undrawn") return { ...shot, result: "in" };
+  if (ending.type !== "missed") return { ...shot, result: ending.type };
+  return {
+    ...shot,
+    result: "missed",
+    ...(ending.miss ? { miss: ending.miss } : {}),
+    ...(missForced === undefined ? {} : { missForced }),
+  };
+};
 
-/** The point as it goes into the log, or `undefined` while nobody said who won it. */
+/** The point as it goes into the log, or `undefined` while nobody said who won it. SPEC PD7, PD26. */
 export const finishPoint = (draft: PointDraft, frame: PointFrame): Point | undefined => {
   const winner = winnerOf(draft, frame);
   if (winner === undefined) return undefined;
   const ending = endingOf(draft, frame);
   const last = draft.shots.at(-1);
   const serve = serveOf(draft);
+  const key = frame.subject !== undefined;
   return {
     winner,
-    level: "every",
+    level: key ? "key" : "every",
     seat: frame.seat,
     endOfA: frame.endOfA,
     ...(serve ? { serve } : {}),
     shots: last && ending ? [...draft.shots.slice(0, -1), withEnding(last, ending, draft.missForced)] : [],
+    ...(key && draft.satUpKept !== undefined ? { satUpKept: draft.satUpKept } : {}),
   };
 };
 
 /** A point that nobody saw or drew: who won it, and nothing else. */
-export const pointNotSeen = (winner: Side, { seat, endOfA }: Omit<PointFrame, "server">): Point => ({
+export const pointNotSeen = (winner: Side, { seat, endOfA }: Pick<PointFrame, "seat" | "endOfA">): Point => ({
   winner,
   level: "score",
   seat,

@@ -1,6 +1,6 @@
 import { foldLog } from "@courtloom/match-log";
 import { beforeEach, describe, expect, it, vi } from "vitest";
-import { EMPTY_STATE, reduceDraft } from "./draft-reducer.ts";
+import { type DraftEvent, type DraftState, EMPTY_STATE, reduceDraft } from "./draft-reducer.ts";
 import { draftFor, keepDraft, parseDrafts } from "./kept-draft.ts";
 import { EMPTY_DRAFT, type PointFrame } from "./point-draft.ts";
 import { matchOpened } from "./testing/match-opened.ts";
@@ -35,6 +35,22 @@ describe("a half-charted point", () => {
     const once = reduceDraft(resumed, { type: "tookBack" });
     expect(once.draft).toEqual(fault.draft);
     expect(reduceDraft(once, { type: "tookBack" }).draft).toEqual(EMPTY_DRAFT);
+  });
+
+  it("[PD30] comes back with its answers, its count and what was said, as stored", () => {
+    const key = { ...frame, subject: "A" } as const;
+    const steps = [
+      { type: "drew", from: { right: 300, away: -1_200 }, to: { right: 280, away: 900 }, frame: key },
+      { type: "answered", place: 0, answer: { ask: "ballHeight", value: "sitsUp" } },
+      { type: "satUp", by: 1 },
+      { type: "leftOutChosen", reason: "netCord" },
+      { type: "endingChosen", ending: { type: "undrawn", winner: "B" }, chosen: undefined },
+    ] as const satisfies readonly DraftEvent[];
+    const { draft, past } = steps.reduce<DraftState>(reduceDraft, EMPTY_STATE);
+    keepDraft("lane-1", { moment: "15–0", state: { draft, past } });
+    const held = draftFor("lane-1", "15–0");
+    expect(held).toEqual({ draft, past });
+    expect(held?.past).toHaveLength(steps.length);
   });
 
   it("[PD20] belongs to one lane and one moment of its match", () => {
@@ -88,7 +104,8 @@ describe("a half-charted point", () => {
       momentOf({ ...view.value, score: games }, frame),
       momentOf(view.value, { ...frame, endOfA: "far" }),
       momentOf(view.value, { ...frame, server: "B" }),
+      momentOf(view.value, { ...frame, subject: "A" }),
     ];
-    expect(new Set([here, ...others]).size).toBe(4);
+    expect(new Set([here, ...others]).size).toBe(5);
   });
 });

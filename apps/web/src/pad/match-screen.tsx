@@ -12,7 +12,7 @@ type MatchScreenProps = Omit<ChartingProps, "frame">;
 
 /** The answers as entries; what the match knows already is not said again. */
 const factsOf = (
-  { firstServer, atFirstEnd }: StartAnswers,
+  { firstServer, atFirstEnd, subject }: StartAnswers,
   seat: SeatChoice,
   server: Side | null,
 ): readonly EntryBody[] => {
@@ -22,6 +22,7 @@ const factsOf = (
       ? [{ kind: "ServerStated", to: firstServer, slip: "chartist" } as const]
       : []),
     ...(atFirstEnd ? [{ kind: "EndsStated", endOfA: atFirstEnd === "A" ? first : second } as const] : []),
+    ...(subject ? [{ kind: "SubjectsChanged", subjects: [subject] } as const] : []),
   ];
 };
 
@@ -37,8 +38,10 @@ export const MatchScreen = (props: MatchScreenProps) => {
   const endOfA = shownEndOfA(settings.seat, view.endOfA, view.subjects);
   const fresh = view.points.length === 0 && view.endOfA === undefined && !started;
   const ownEnds = settings.seat === "alwaysNear" || hasSeenEnds(snapshot.log, snapshot.record.laneId);
-  const asks = wanted !== undefined || endOfA === undefined || fresh || !ownEnds;
-  if (asks && !view.score.over) {
+  const asksPlace = wanted !== undefined || endOfA === undefined || fresh || !ownEnds;
+  // One person at key balls follows one player.
+  const asksSubject = snapshot.level === "key" && view.subjects.length > 1;
+  if ((asksPlace || asksSubject) && !view.score.over) {
     const start = async (answers: StartAnswers) => {
       for (const fact of factsOf(answers, seat, view.score.server)) await session.chart(fact);
       if (seat !== settings.seat) onSettings({ ...settings, seat });
@@ -49,7 +52,9 @@ export const MatchScreen = (props: MatchScreenProps) => {
       <StartSheet
         names={match.names}
         seat={seat}
-        asksServer={view.points.length === 0}
+        asksServer={asksPlace && view.points.length === 0}
+        asksEnds={asksPlace && seat !== "alwaysNear"}
+        asksSubject={asksSubject}
         onSeat={(chosen) => setWanted(chosen === settings.seat ? undefined : chosen)}
         onStart={(answers) => void start(answers)}
       />
@@ -60,10 +65,12 @@ export const MatchScreen = (props: MatchScreenProps) => {
     if (next.seat === settings.seat || next.seat === "alwaysNear") onSettings(next);
     else setWanted(next.seat);
   };
+  const subject = snapshot.level === "key" ? view.subjects[0] : undefined;
   const frame = {
     server: view.score.server ?? "A",
     seat: seatOf(settings.seat),
     endOfA: endOfA ?? "near",
+    ...(subject ? { subject } : {}),
   };
   return <Charting {...props} frame={frame} onSettings={chooseSeat} />;
 };

@@ -1,16 +1,20 @@
-import { type ByPlayer, otherSide } from "@courtloom/core";
+import { type ByPlayer, otherSide, type Side } from "@courtloom/core";
 import { type ReactNode, useEffect, useRef } from "react";
+import { levelsFor } from "./lane-level.ts";
 import more from "./more.module.css";
 import styles from "./pad.module.css";
 import type { PadSnapshot } from "./pad-session.ts";
-import { PAD_LEVELS, PAD_THEMES, type PadLevel, type PadSettings, type PadTheme } from "./pad-settings.ts";
+import { PAD_THEMES, type PadLevel, type PadSettings, type PadTheme } from "./pad-settings.ts";
 import { Segment } from "./segment.tsx";
 import { SEAT_CHOICES } from "./shown-ends.ts";
 import { SEAT_LABELS } from "./start-sheet.tsx";
 import { LEVEL_LABELS } from "./status-bar.tsx";
+import { SubjectChoice } from "./subject-choice.tsx";
 
 export interface MoreActions {
   readonly level: (level: PadLevel) => void;
+  /** Key balls: whose balls are charted from now on. */
+  readonly subject: (side: Side) => void;
   readonly settings: (settings: PadSettings) => void;
   readonly swapEnds: (from: "now" | "lastChange") => void;
   readonly wrongServer: (slip: "players" | "chartist") => void;
@@ -156,13 +160,20 @@ export const MoreSheet = ({ names, snapshot, settings, drawing, act, onClose }: 
       <Part title="Level">
         <Segment
           label="Level"
-          choices={PAD_LEVELS.map((choice) => ({
+          choices={levelsFor(snapshot.view).map((choice) => ({
             id: choice,
             label: LEVEL_LABELS[choice],
             pressed: choice === snapshot.level,
             onPress: does(() => act.level(choice)),
           }))}
         />
+        {snapshot.level === "key" && snapshot.view?.opened.subjects.length === 2 && (
+          <SubjectChoice
+            names={names}
+            chosen={snapshot.view.subjects[0]}
+            onChoose={(side) => does(() => act.subject(side))()}
+          />
+        )}
       </Part>
       <Part title="This point">
         <Segment

@@ -15,7 +15,7 @@ import {
 } from "@courtloom/sync";
 import type { Courtside, CourtsideMatch } from "./courtside.ts";
 import { joinLog } from "./join-log.ts";
-import { laneLevel } from "./lane-level.ts";
+import { laneLevel, levelIn } from "./lane-level.ts";
 import type { PadLevel } from "./pad-settings.ts";
 
 /** Everything that the pad's screen shows of the match and of the way to the server. Kept identical while nothing changes. */
@@ -103,7 +103,7 @@ export const openPadSession = async ({
       ...shown,
       record: lane.record(),
       status: lane.status(),
-      level: laneLevel(lane.record().level, lane.entries()) === "score" ? "score" : "every",
+      level: levelIn(shown.view, laneLevel(lane.record().level, lane.entries())),
       durable: outbox.durable && held.saved,
       otherUnsent: others.reduce((sum, other) => sum + other.status().unsent, 0),
     };

@@ -6,7 +6,7 @@ export const PAD_THEMES = ["auto", "light", "dark", "sun"] as const;
 export type PadTheme = (typeof PAD_THEMES)[number];
 
 /** Levels that the pad charts at. */
-export const PAD_LEVELS = ["score", "every"] as const satisfies readonly ChartingLevel[];
+export const PAD_LEVELS = ["score", "key", "every"] as const satisfies readonly ChartingLevel[];
 export type PadLevel = (typeof PAD_LEVELS)[number];
 
 /** What one phone remembers for the next match. */
@@ -23,7 +23,7 @@ export interface PadSettings {
 export const USUAL_SETTINGS: PadSettings = {
   theme: "auto",
   seat: "behind",
-  level: "every",
+  level: "key",
   name: "",
   knowsPlainHttp: false,
 };

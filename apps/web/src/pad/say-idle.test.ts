@@ -1,6 +1,6 @@
 import { foldLog, type LoggedEntry, type MatchView } from "@courtloom/match-log";
 import { describe, expect, it } from "vitest";
-import { EMPTY_DRAFT } from "./point-draft.ts";
+import { EMPTY_DRAFT, type PointDraft } from "./point-draft.ts";
 import { sayIdle } from "./say-idle.ts";
 import { type SeatChoice, seatOf, shownEndOfA } from "./shown-ends.ts";
 import { matchOpened } from "./testing/match-opened.ts";
@@ -71,5 +71,39 @@ describe("the strip at a change of ends", () => {
 
   it("[PD17] goes back to the serve where no ends change", () => {
     expect(says(after(8), "behind")).toMatchObject({ lead: "Elsbeth serves", aside: "In, fault or ace?" });
+  });
+});
+
+describe("the strip at key balls", () => {
+  const frame = { server: "A", seat: "behind", endOfA: "near", subject: "A" } as const;
+  const kept = { striker: "A", from: { right: 300, away: -1_200 } } as const;
+  const saysOf = (draft: PointDraft) =>
+    sayIdle({
+      view: after(0),
+      draft,
+      frame,
+      names,
+      seat: "behind",
+      secondsLeft: undefined,
+      opened: undefined,
+      redrawing: false,
+      asksServe: true,
+      message: undefined,
+    });
+
+  it("[PD24] says what to touch and what to drag", () => {
+    expect(saysOf({ ...EMPTY_DRAFT, serve: "firstIn" })).toEqual({
+      lead: "Touch Noor’s kept balls,",
+      rest: "drag line, short and last ones",
+    });
+    expect(saysOf({ ...EMPTY_DRAFT, shots: [kept] }).aside).toBe("Go on, or how it ended");
+  });
+
+  it("[PD26, PD29] says whose last shot ended the point, drawn or not", () => {
+    const lead = (draft: Partial<PointDraft>) => saysOf({ ...EMPTY_DRAFT, serve: "firstIn", ...draft }).lead;
+    expect(lead({ shots: [kept], said: { type: "undrawn", winner: "B" } })).toBe("Elsbeth: winner.");
+    expect(lead({ shots: [kept], said: { type: "undrawn", winner: "A" } })).toBe("Elsbeth missed.");
+    expect(lead({ said: { type: "undrawn", winner: "A" } })).toBe("Elsbeth missed.");
+    expect(lead({ shots: [{ ...kept, leftOut: "calledOut" }] })).toBe("Noor: called out.");
   });
 });

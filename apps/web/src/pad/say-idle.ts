@@ -1,8 +1,8 @@
 import type { ByPlayer } from "@courtloom/core";
 import type { MatchView } from "@courtloom/match-log";
 import type { Opened } from "./draft-reducer.ts";
-import { isEmptyDraft, type PointDraft, type PointFrame } from "./point-draft.ts";
-import { endingOf, strokeOf } from "./read-draft.ts";
+import { type Ending, isEmptyDraft, type PointDraft, type PointFrame } from "./point-draft.ts";
+import { endingOf, nextStriker, strokeOf } from "./read-draft.ts";
 import { sayServiceSide } from "./say-score.ts";
 import { sayStroke } from "./say-stroke.ts";
 import { type SeatChoice, sideAtFirstEnd } from "./shown-ends.ts";
@@ -51,24 +51,30 @@ const saysSetBreak = (facts: IdleFacts): StripText => ({
   aside: saysRest(facts),
 });
 
-const saysBall = ({ draft, frame, names }: IdleFacts): StripText | undefined => {
+const DONE = { aside: "Done, or mend" } as const;
+
+/** A last shot that nobody drew. */
+const saysUndrawn = (
+  { draft, frame, names }: IdleFacts,
+  { winner }: Ending & { type: "undrawn" },
+): StripText => {
+  const striker = nextStriker(draft, frame);
+  return { lead: `${names[striker]}${striker === winner ? ": winner." : " missed."}`, ...DONE };
+};
+
+const saysBall = (facts: IdleFacts): StripText | undefined => {
+  const { draft, frame, names } = facts;
+  const ending = endingOf(draft, frame);
+  if (ending?.type === "undrawn") return saysUndrawn(facts, ending);
   const last = draft.shots.at(-1);
   if (!last) return undefined;
-  const ending = endingOf(draft, frame);
   const saying = sayStroke(strokeOf(last, frame));
   const name = names[last.striker];
   if (ending?.type === "missed")
-    return { lead: `${name}: ${ending.miss}.`, rest: saying.lead, aside: "Done, or mend" };
-  if (ending)
-    return {
-      lead: `${name}: ${ending.type === "winner" ? "winner" : "forced a miss"}.`,
-      aside: "Done, or mend",
-    };
-  return {
-    lead: `${name}: ${saying.lead.toLowerCase()}`,
-    rest: saying.rest,
-    aside: "Draw on, or how it ended",
-  };
+    return { lead: `${name}: ${ending.miss ?? "called out"}.`, rest: saying.lead, ...DONE };
+  if (ending) return { lead: `${name}: ${ending.type === "winner" ? "winner" : "forced a miss"}.`, ...DONE };
+  const aside = frame.subject ? "Go on, or how it ended" : "Draw on, or how it ended";
+  return { lead: `${name}: ${saying.lead.toLowerCase()}`, rest: saying.rest, aside };
 };
 
 const saysMended = ({ draft, frame, names, opened }: IdleFacts): StripText | undefined => {
@@ -82,6 +88,11 @@ const saysMended = ({ draft, frame, names, opened }: IdleFacts): StripText | und
   };
 };
 
+const saysFirstBall = ({ frame, names }: IdleFacts): StripText =>
+  frame.subject
+    ? { lead: `Touch ${names[frame.subject]}’s kept balls,`, rest: "drag line, short and last ones" }
+    : { lead: "Draw the return", rest: "from where it was struck" };
+
 /** What the strip says while no finger draws: the most useful thing at this moment. */
 export const sayIdle = (facts: IdleFacts): StripText => {
   const { view, draft, frame, names, redrawing, asksServe, message } = facts;
@@ -94,7 +105,7 @@ export const sayIdle = (facts: IdleFacts): StripText => {
   if (ball) return ball;
   if (draft.serve === "ace") return { lead: `Ace ${server}`, aside: "Done, or mend" };
   if (draft.serve === "doubleFault") return { lead: `Double fault ${server}`, aside: "Done, or mend" };
-  if (draft.serve) return { lead: "Draw the return", rest: "from where it was struck" };
+  if (draft.serve) return saysFirstBall(facts);
   if (isEmptyDraft(draft) && view.points.length > 0) {
     if (view.score.endsDue) return saysChange(facts);
     if (view.score.pause === "set") return saysSetBreak(facts);

@@ -3,10 +3,12 @@ import { useState } from "react";
 import styles from "./pad.module.css";
 import { Segment } from "./segment.tsx";
 import { SEAT_CHOICES, type SeatChoice } from "./shown-ends.ts";
+import { SubjectChoice } from "./subject-choice.tsx";
 
 export interface StartAnswers {
   readonly firstServer?: Side;
   readonly atFirstEnd?: Side;
+  readonly subject?: Side;
 }
 
 interface StartSheetProps {
@@ -14,6 +16,9 @@ interface StartSheetProps {
   readonly seat: SeatChoice;
   /** Asked only before the first point. */
   readonly asksServer: boolean;
+  readonly asksEnds: boolean;
+  /** Key balls with both players charted: whose. */
+  readonly asksSubject: boolean;
   readonly onSeat: (seat: SeatChoice) => void;
   readonly onStart: (answers: StartAnswers) => void;
 }
@@ -25,11 +30,12 @@ export const SEAT_LABELS: Readonly<Record<SeatChoice, string>> = {
 };
 
 /** What the pad must know before a ball can be drawn: who serves and who is where. Nothing is chosen beforehand. */
-export const StartSheet = ({ names, seat, asksServer, onSeat, onStart }: StartSheetProps) => {
+export const StartSheet = (props: StartSheetProps) => {
+  const { names, seat, asksServer, asksEnds, asksSubject, onSeat, onStart } = props;
   const [firstServer, setFirstServer] = useState<Side>();
   const [atFirstEnd, setAtFirstEnd] = useState<Side>();
-  const asksEnds = seat !== "alwaysNear";
-  const ready = (!asksServer || firstServer) && (!asksEnds || atFirstEnd);
+  const [subject, setSubject] = useState<Side>();
+  const ready = (!asksServer || firstServer) && (!asksEnds || atFirstEnd) && (!asksSubject || subject);
   const sides = (chosen: Side | undefined, choose: (side: Side) => void) =>
     (["A", "B"] as const).map((side) => ({
       id: side,
@@ -38,7 +44,11 @@ export const StartSheet = ({ names, seat, asksServer, onSeat, onStart }: StartSh
       onPress: () => choose(side),
     }));
   const start = () =>
-    onStart({ ...(firstServer ? { firstServer } : {}), ...(asksEnds && atFirstEnd ? { atFirstEnd } : {}) });
+    onStart({
+      ...(firstServer ? { firstServer } : {}),
+      ...(asksEnds && atFirstEnd ? { atFirstEnd } : {}),
+      ...(asksSubject && subject ? { subject } : {}),
+    });
   return (
     <section className={styles.sheet} aria-label="Before you chart">
       <h2>Where do you sit?</h2>
@@ -61,6 +71,12 @@ export const StartSheet = ({ names, seat, asksServer, onSeat, onStart }: StartSh
         <>
           <h2>{seat === "side" ? "Who is on the left?" : "Who is at the near end?"}</h2>
           <Segment label="Who is at the near or left end?" choices={sides(atFirstEnd, setAtFirstEnd)} />
+        </>
+      )}
+      {asksSubject && (
+        <>
+          <h2>Whose balls do you chart?</h2>
+          <SubjectChoice names={names} chosen={subject} onChoose={setSubject} />
         </>
       )}
       <button type="button" className={styles.primary} disabled={!ready} onClick={start} data-testid="start">

@@ -11,6 +11,7 @@ interface StatusBarProps {
 
 export const LEVEL_LABELS: Readonly<Record<PadLevel, string>> = {
   score: "Score only",
+  key: "Key balls",
   every: "Every ball",
 };
 

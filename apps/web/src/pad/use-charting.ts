@@ -1,5 +1,5 @@
 import { type ByPlayer, otherSide, type Side } from "@courtloom/core";
-import type { EntryBody, MatchView, Point } from "@courtloom/match-log";
+import type { EntryBody, MatchView, Point, ViewedPoint } from "@courtloom/match-log";
 import { turnEnds } from "@courtloom/tennis";
 import { useRef, useState } from "react";
 import type { DraftEvent } from "./draft-reducer.ts";
@@ -7,6 +7,7 @@ import { firstPointToTurn } from "./ends-seen.ts";
 import { finishPoint, pointNotSeen } from "./finish-point.ts";
 import { lastUndoable } from "./last-undoable.ts";
 import type { PadSession, PadSnapshot } from "./pad-session.ts";
+import type { PadLevel } from "./pad-settings.ts";
 import { isEmptyDraft, type PointFrame } from "./point-draft.ts";
 import { sayNextScore } from "./say-score.ts";
 import { sayTakenBack } from "./say-taken-back.ts";
@@ -41,6 +42,12 @@ const factsOf = (
   },
 });
 
+/** A drawn point comes back as a drawing where it would be charted again as it was: at its level, of its player. */
+const comesBackDrawn = ({ point, subjects }: ViewedPoint, { snapshot, frame }: ChartingOptions): boolean =>
+  point.level !== "score" &&
+  point.level === snapshot.level &&
+  (frame.subject === undefined || subjects.includes(frame.subject));
+
 /** What a chartist can do in a match, each as one call; the screen only draws. */
 export const useCharting = (options: ChartingOptions) => {
   const { session, snapshot, view, frame, names } = options;
@@ -73,7 +80,7 @@ export const useCharting = (options: ChartingOptions) => {
     if (!undoable) return;
     const viewed = view.points.find(({ id }) => id === undoable.entry.id);
     await chart({ kind: "EntryVoided", target: undoable.entry.id });
-    if (viewed?.point.level === "every") send({ type: "reopened", point: viewed.point });
+    if (viewed && comesBackDrawn(viewed, options)) send({ type: "reopened", point: viewed.point });
     setMessage(sayTakenBack(undoable, names));
     setJustDone(false);
   };
@@ -101,6 +108,13 @@ export const useCharting = (options: ChartingOptions) => {
       else send({ type: "tookBack" });
     },
     chart,
+    /** At every ball both own players are charted again. */
+    changeLevel: async (level: PadLevel) => {
+      await chart({ kind: "LevelChanged", level });
+      const { subjects } = view.opened;
+      if (level === "every" && subjects.length > view.subjects.length)
+        await chart({ kind: "SubjectsChanged", subjects });
+    },
     replay: async () => {
       await chart({ kind: "PointReplayed" });
       send({ type: "cleared" });
