@@ -3,11 +3,23 @@ export type { BoardTile } from "./down/board-tile.ts";
 export type { CourtEntries } from "./down/court-entries.ts";
 export { entryShape, parseEntry } from "./entry-shape.ts";
 export { DOWN, UP } from "./events.ts";
+export type {
+  FiledItem,
+  FiledLane,
+  LaneFile,
+  LaneFileFault,
+  ReadLane,
+  ReadLaneFile,
+} from "./lane-file.ts";
+export { readLaneFile } from "./lane-file.ts";
 export type { Leader } from "./leader.ts";
 export {
   BEAT_EVERY_MS,
+  LANE_FILE_FORMAT,
+  LANE_FILE_VERSION,
   MAX_BATCH_BYTES,
   MAX_BATCH_ENTRIES,
+  MAX_LANE_FILE_BYTES,
   MAX_MESSAGE_BYTES,
   MAX_READ_ENTRIES,
   SOCKET_PATH,

@@ -2,6 +2,8 @@ export type { Channel, ChannelOptions, ChannelState } from "./channel.ts";
 export { createChannel } from "./channel.ts";
 export type { Lane, LaneOptions } from "./create-lane.ts";
 export { createLane } from "./create-lane.ts";
+export type { FileWish } from "./file-lanes.ts";
+export { fileLanes } from "./file-lanes.ts";
 export { openIdbOutbox } from "./idb-outbox.ts";
 export type { LaneDevice } from "./lane-device.ts";
 export { stepLane } from "./lane-machine.ts";

@@ -8,6 +8,7 @@ import type { LaneAction, LaneEnv, LaneEvent, LaneState, LaneStep } from "./lane
 import { openAnswered } from "./open-answered.ts";
 import { pump } from "./pump.ts";
 import { takeOver } from "./take-over.ts";
+import { withClock } from "./with-clock.ts";
 
 /** Refusals that a new connection may lift: the person may have signed in again meanwhile. */
 const LIFTED_BY_LINK: ReadonlySet<RefusalCode> = new Set(["signed_out", "code_expired", "forbidden"]);
@@ -69,7 +70,8 @@ const beatDue = (state: LaneState, env: LaneEnv): LaneStep => {
   );
 };
 
-const beatAnswered = (state: LaneState, reply: LaneBeatReply): LaneStep => {
+const beatAnswered = (before: LaneState, reply: LaneBeatReply, env: LaneEnv): LaneStep => {
+  const state = reply.ok ? withClock(before, env.wallMs() - reply.serverMs) : before;
   if (state.phase !== "open") return only(state);
   // Somebody took over, or how they fare is due: the answer to opening the lane again tells.
   if (reply.ok) return only(reply.leads ? state : { ...state, phase: "closed" });
@@ -95,6 +97,8 @@ const react = (state: LaneState, event: LaneEvent, env: LaneEnv): LaneStep => {
       return charted(state, event);
     case "stored":
       return only(mine ? stored(state, 1, event.safe) : state);
+    case "caughtUp":
+      return only({ ...state, unstored: false });
     case "taken":
       return mine ? forkLane(state, event.n, env) : only(state);
     case "forkStored":
@@ -104,7 +108,7 @@ const react = (state: LaneState, event: LaneEvent, env: LaneEnv): LaneStep => {
     case "appendAnswered":
       return appendAnswered(state, event.request, event.reply, env);
     case "beatAnswered":
-      return mine ? beatAnswered(state, event.reply) : only(state);
+      return mine ? beatAnswered(state, event.reply, env) : only(state);
     case "retryDue":
       return only({ ...state, waiting: false });
     case "beatDue":

@@ -54,8 +54,10 @@ export interface LaneState {
   readonly waiting: boolean;
   /** Entries per message; halved when the server finds a message too large. */
   readonly batchSize: number;
-  /** True once the phone could not store an entry: it is held by the open page alone. */
+  /** True while an entry could not be stored: it is held by the open page alone. */
   readonly unstored: boolean;
+  /** Whole minutes that this phone's clock is ahead of the server's, negative behind; absent when they agree well enough. */
+  readonly clockAheadMinutes?: number;
 }
 
 /** What the machine needs from outside; the same values give the same step. */
@@ -79,6 +81,8 @@ export type LaneEvent =
       readonly body: EntryBody;
     }
   | { readonly type: "stored"; readonly laneId: string; readonly n: number; readonly safe: boolean }
+  /** Everything that the phone could not store before is stored now. */
+  | { readonly type: "caughtUp" }
   /** The storage holds another entry with this number: a second page writes to the same lane. */
   | { readonly type: "taken"; readonly laneId: string; readonly n: number }
   | { readonly type: "forkStored"; readonly laneId: string; readonly count: number; readonly safe: boolean }

@@ -21,6 +21,8 @@ export interface LaneStatus {
   readonly rejected: readonly QuarantinedEntry[];
   /** True when an entry is held by the open page alone. */
   readonly unstored: boolean;
+  /** Whole minutes that this phone's clock is ahead of the server's, negative behind; absent when they agree within 2 min. */
+  readonly clockAheadMinutes?: number;
 }
 
 const signalOf = (state: LaneState): LaneSignal => {
@@ -43,4 +45,5 @@ export const laneStatus = (state: LaneState): LaneStatus => ({
     return entry ? [{ ...rejected, entry }] : [];
   }),
   unstored: state.unstored,
+  ...(state.clockAheadMinutes === undefined ? {} : { clockAheadMinutes: state.clockAheadMinutes }),
 });

@@ -11,6 +11,7 @@ export interface LaneWanted {
   readonly chartist: string;
   readonly names: ByPlayer<string>;
   readonly level: ChartingLevel;
+  readonly staff?: boolean;
 }
 
 /** A lane with what the phone holds of it. `saved` is false when the phone could not store it. */
@@ -36,7 +37,8 @@ export const resumeLane = async (
       lane.matchId === wanted.matchId && lane.chartist === wanted.chartist && lane.continuedBy === undefined,
   );
   if (held) {
-    const record = { ...held, courtName: wanted.courtName, names: wanted.names };
+    const { courtName, names, staff } = wanted;
+    const record = { ...held, courtName, names, ...(staff === undefined ? {} : { staff }) };
     return { record, entries: await outbox.entries(held.laneId), saved: true };
   }
   const record: LaneRecord = {
