@@ -53,6 +53,38 @@ describe("readEnv", () => {
     expect(result.error.join()).not.toContain("hidden");
   });
 
+  const faultsOf = (source: Record<string, string>): readonly string[] => {
+    const read = readEnv(source, ROOT);
+    return read.ok ? [] : read.error;
+  };
+
+  it("[ST2] [ST26] has a port of its own for https", () => {
+    expect(readEnv({}, ROOT)).toMatchObject({ value: { httpsPort: 3443 } });
+    expect(readEnv({ PORT: "3443" }, ROOT)).toMatchObject({ value: { port: 3443, httpsPort: 3444 } });
+    expect(faultsOf({ PORT: "80", HTTPS_PORT: "443" })).toEqual([]);
+    expect(faultsOf({ HTTPS_PORT: "3000" })).toEqual([expect.stringContaining("both 3000")]);
+    expect(faultsOf({ HTTPS_PORT: "x" })).toEqual([expect.stringContaining("HTTPS_PORT=3444")]);
+  });
+
+  it("[ST2] [ST31] takes a certificate of one's own with its key and its address only", () => {
+    const whole = { TLS_CERT: "tls/cert.pem", TLS_KEY: "/etc/key.pem", PUBLIC_URL: "https://courts.example" };
+    expect(readEnv(whole, ROOT)).toMatchObject({
+      value: {
+        certificateFiles: { certFile: "/srv/courtloom/tls/cert.pem", keyFile: "/etc/key.pem" },
+        inherited: { PUBLIC_URL: "https://courts.example" },
+      },
+    });
+    expect(faultsOf({ TLS_CERT: "c" })).toEqual([expect.stringContaining("TLS_KEY is not")]);
+    expect(faultsOf({ TLS_KEY: "k" })).toEqual([expect.stringContaining("TLS_CERT is not")]);
+    expect(faultsOf({ TLS_CERT: "c", TLS_KEY: "k" })).toEqual([expect.stringContaining("PUBLIC_URL")]);
+  });
+
+  it("[ST2] [ST29] says which part of TRUSTED_PROXY is no address", () => {
+    const read = readEnv({ TRUSTED_PROXY: "127.0.0.1" }, ROOT);
+    expect(read.ok && read.value.isTrustedProxy("127.0.0.1")).toBe(true);
+    expect(faultsOf({ TRUSTED_PROXY: "127.0.0.1, proxy" })).toEqual([expect.stringContaining('"proxy"')]);
+  });
+
   it("[ST8] lets children inherit all but the owner's way into the database", () => {
     const source = { PATH: "/bin", DATABASE_URL: "postgres://u:p@h/d", PGPASSWORD: "p", PGUSER: "u" };
     expect(readEnv(source, ROOT)).toMatchObject({ value: { inherited: { PATH: "/bin" } } });

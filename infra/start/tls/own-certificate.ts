@@ -1,5 +1,6 @@
 import { X509Certificate } from "node:crypto";
 import { readFileSync } from "node:fs";
+import { isIP } from "node:net";
 import { err, ok, type Result } from "@courtloom/core";
 import { type KeyPair, parsePair } from "./key-pair.ts";
 
@@ -40,7 +41,8 @@ export const readOwnCertificate = (
     );
   }
   const host = publicHost.replace(/^\[|\]$/g, "");
-  if (!certificate.checkHost(host) && !certificate.checkIP(host)) {
+  const isFor = isIP(host) === 0 ? certificate.checkHost(host) : certificate.checkIP(host);
+  if (isFor === undefined) {
     return err(
       `The certificate in TLS_CERT is not for ${host}, the host of PUBLIC_URL. Mend one of the two.`,
     );
