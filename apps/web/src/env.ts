@@ -35,3 +35,23 @@ export const instanceId = (): string => process.env.INSTANCE_ID ?? "";
 
 /** True under the development server, whose error pages need `eval`. */
 export const isDevelopment = (): boolean => process.env.NODE_ENV === "development";
+
+/** Where the build lies, from this app's folder. */
+export const buildFolder = (): string => process.env.COURTLOOM_DIST || ".next";
+
+/** What devices need to trust this machine. */
+export interface TrustEnv {
+  /** Its local authority's certificate, PEM. */
+  readonly certificateFile: string;
+  /** Where the front door answers https. */
+  readonly httpsPort: number;
+}
+
+/** Undefined without a local authority: over plain http, or with a certificate that devices know already. */
+export const readTrustEnv = (): TrustEnv | undefined => {
+  const { AUTHORITY_FILE: certificateFile, HTTPS_PORT: port } = process.env;
+  return certificateFile && port ? { certificateFile, httpsPort: Number(port) } : undefined;
+};
+
+/** The address that people open; empty during a build. */
+export const publicUrl = (): string => process.env.PUBLIC_URL ?? "";

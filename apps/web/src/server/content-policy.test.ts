@@ -21,6 +21,14 @@ describe("content policy", () => {
     expect(parts.get("connect-src")).toBe("'self' ws://10.0.0.4:3000 wss://10.0.0.4:3000");
   });
 
+  it("[WB11] reaches one more origin where a page may", () => {
+    const options = { nonce: "abc", host: "10.0.0.4:3000", development: false };
+    const parts = partsOf(contentPolicy({ ...options, alsoReaches: "https://10.0.0.4:3443" }));
+    expect(parts.get("connect-src")).toMatch(/ https:\/\/10\.0\.0\.4:3443$/);
+    expect(parts.get("script-src")).not.toContain("https:");
+    expect(contentPolicy(options)).not.toContain("https:");
+  });
+
   it.each(["evil.example; script-src *", "a b", "*", "", "x.example/path"])(
     "[WB1] takes nothing from the made-up host %j",
     (host) => {

@@ -8,6 +8,8 @@ interface PolicyOptions {
   readonly host: string;
   /** The development server needs `eval` for its error pages. */
   readonly development: boolean;
+  /** One more origin that the page may connect to. */
+  readonly alsoReaches?: string | undefined;
 }
 
 /**
@@ -15,7 +17,7 @@ interface PolicyOptions {
  * `style` attributes are allowed, since sizes and places of what is drawn are given by them; inline scripts
  * are not. Rule WB1.
  */
-export const contentPolicy = ({ nonce, host, development }: PolicyOptions): string => {
+export const contentPolicy = ({ nonce, host, development, alsoReaches }: PolicyOptions): string => {
   const sockets = HOST.test(host) ? ` ws://${host} wss://${host}` : "";
   return [
     "default-src 'self'",
@@ -24,7 +26,7 @@ export const contentPolicy = ({ nonce, host, development }: PolicyOptions): stri
     "style-src-attr 'unsafe-inline'",
     "img-src 'self' data: blob:",
     "font-src 'self'",
-    `connect-src 'self'${sockets}`,
+    `connect-src 'self'${sockets}${alsoReaches ? ` ${alsoReaches}` : ""}`,
     "worker-src 'self'",
     "manifest-src 'self'",
     "object-src 'none'",
