@@ -1,4 +1,4 @@
-import { foldLog } from "@courtloom/match-log";
+import { foldLog, SECOND_EPOCH } from "@courtloom/match-log";
 import { expect, it } from "vitest";
 import type { LeadLane, OpenLane } from "./entry-store.ts";
 import { items, laneOf, openingOf } from "./testing/log-fixtures.ts";
@@ -144,6 +144,57 @@ export function lanesContract({ store, newMatch, openMatch, openLane, readAll }:
       [winner, 2],
       [loser, 3],
     ]);
+  });
+
+  it("[ES30] opens a second lane beside the lead, which keeps the lead, the epoch and the head's chartist", async () => {
+    const lane = await openLane();
+    const { matchId } = lane;
+    const second = { ...laneOf(ACADEMY, matchId, "second"), level: "every" as const, second: true as const };
+    const lead = leadOf(laneOf(ACADEMY, matchId, "lead"));
+    const opened = await store().openLane(second);
+    expect(opened).toMatchObject({ ok: true, value: { epoch: SECOND_EPOCH, cursor: 0, head: 1, lead } });
+    await store().append({ ...lane, items: items("lead", 1, 1) });
+    await store().append({ ...lane, laneId: "second", items: items("second", 1, 2) });
+    expect((await readAll(lane)).map(({ pos, laneId, epoch }) => [pos, laneId, epoch])).toEqual([
+      [1, "desk", 0],
+      [2, "lead", 1],
+      [3, "second", SECOND_EPOCH],
+      [4, "second", SECOND_EPOCH],
+    ]);
+    const head = { epoch: 1, leadLaneId: "lead", chartist: lead.chartist, level: "key" };
+    expect(await store().head(lane)).toMatchObject({ value: head });
+    const folded = foldLog(await readAll(lane));
+    expect(folded.ok && [folded.value.points.length, folded.value.setAside]).toEqual([1, []]);
+  });
+
+  it("[ES31] resumes a second lane as second, however it is asked for, and a lead lane as it is", async () => {
+    const { matchId } = await openLane();
+    const second = laneOf(ACADEMY, matchId, "second");
+    await store().openLane({ ...second, second: true });
+    const again = { value: { epoch: SECOND_EPOCH, lead: { laneId: "lead" } } };
+    expect(await store().openLane({ ...second, second: true })).toMatchObject(again);
+    expect(await store().openLane(second)).toMatchObject(again);
+    expect(await store().openLane({ ...second, takeOver: "lead" })).toMatchObject(again);
+    const lead = { ...laneOf(ACADEMY, matchId, "lead"), second: true as const };
+    expect(await store().openLane(lead)).toMatchObject({ value: { epoch: 1, lead: { laneId: "lead" } } });
+    const stranger = { ...second, owner: { kind: "member", id: "somebody" } } as const;
+    expect(await store().openLane(stranger)).toEqual({ ok: false, error: { code: "other_owner" } });
+    await store().sealMatch({ academyId: ACADEMY, matchId });
+    const late = { ...laneOf(ACADEMY, matchId, "late"), second: true as const };
+    expect(await store().openLane(late)).toEqual({ ok: false, error: { code: "sealed" } });
+  });
+
+  it("[ES32] opens a second lane while nobody leads, names no lead then, and leaves epoch 1 to the first that leads", async () => {
+    const match = await openMatch();
+    const second = { ...laneOf(ACADEMY, match.matchId, "second"), second: true as const };
+    const opened = await store().openLane(second);
+    expect(opened.ok && [opened.value.epoch, "lead" in opened.value]).toEqual([SECOND_EPOCH, false]);
+    expect(await store().head(match)).toMatchObject({
+      value: { epoch: 0, leadLaneId: null, chartist: null },
+    });
+    const lead = laneOf(ACADEMY, match.matchId, "lead");
+    expect(await store().openLane(lead)).toMatchObject({ value: { epoch: 1, head: 1, lead: leadOf(lead) } });
+    expect(await store().openLane(second)).toMatchObject({ value: { lead: leadOf(lead) } });
   });
 
   it("[ES18] names the chartist of every lane but the desk's", async () => {

@@ -46,6 +46,11 @@ export interface OpenLane extends MatchRef {
    * done only if that lane still leads. A lane that exists resumes as it is.
    */
   readonly takeOver?: string;
+  /**
+   * A new lane that is kept beside the score, whoever leads, also while nobody does. It never leads; a lane
+   * that exists resumes as it is.
+   */
+  readonly second?: true;
 }
 
 /** The lane that leads. */
@@ -57,12 +62,13 @@ export interface LeadLane {
 
 export interface LaneIsOpen {
   readonly incarnation: string;
+  /** `SECOND_EPOCH` of a second lane. */
   readonly epoch: number;
   /** The highest n taken in this lane; 0 when new. */
   readonly cursor: number;
   readonly head: number;
-  /** Who leads now: this lane, or the one that took over from it. */
-  readonly lead: LeadLane;
+  /** Who leads now: this lane, or another one; absent while nobody does. */
+  readonly lead?: LeadLane;
 }
 
 /**
@@ -166,13 +172,13 @@ export interface Hint {
   readonly pos: number;
 }
 
-/** The match log on disk. Acknowledged means committed. Rules ES1 to ES18. */
+/** The match log on disk. Acknowledged means committed. Rules ES1 to ES18 and ES30 to ES32. */
 export interface EntryStore {
   /** Id of this log; another one after a restore. */
   readonly incarnation: () => Promise<Result<string, Unavailable>>;
   /** Writes the opening at pos 1 in the desk's lane. */
   readonly openMatch: (open: OpenMatch) => Promise<Result<MatchIsOpen, OpenMatchRefused | Unavailable>>;
-  /** Starts or resumes a lane; the first lane of a match gets the lead (epoch 1), one that takes over the next epoch. */
+  /** Starts or resumes a lane; the first lane of a match gets the lead (epoch 1), one that takes over the next epoch, a second one `SECOND_EPOCH`. */
   readonly openLane: (open: OpenLane) => Promise<Result<LaneIsOpen, OpenLaneRefused | Unavailable>>;
   /** The lanes of a match but the desk's, in the order in which they were opened; none while it waits. */
   readonly lanes: (

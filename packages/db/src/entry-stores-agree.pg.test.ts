@@ -19,6 +19,7 @@ type Step =
       readonly lane: string;
       readonly owner: "member" | "courtside";
       readonly takeOver: string | undefined;
+      readonly second: boolean;
     }
   | {
       readonly kind: "append";
@@ -44,6 +45,7 @@ const step: fc.Arbitrary<Step> = fc.oneof(
       lane,
       owner: fc.constantFrom("courtside", "courtside", "member"),
       takeOver: fc.constantFrom(undefined, "one", "two"),
+      second: fc.constantFrom(false, false, false, true),
     }),
   },
   {
@@ -96,7 +98,8 @@ async function take(store: EntryStore, match: MatchRef, taken: Step): Promise<un
     case "openLane": {
       const owner = { kind: taken.owner, id: "somebody" } as const;
       const takeOver = taken.takeOver === undefined ? {} : { takeOver: taken.takeOver };
-      return store.openLane({ ...laneOf(ACADEMY, match.matchId, taken.lane), owner, ...takeOver });
+      const second = taken.second ? { second: true as const } : {};
+      return store.openLane({ ...laneOf(ACADEMY, match.matchId, taken.lane), owner, ...takeOver, ...second });
     }
     case "append": {
       const items = taken.marks.map((mark, i) => toItem(taken.lane, taken.from + i, mark));

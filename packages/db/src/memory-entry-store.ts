@@ -227,10 +227,10 @@ function openLane(
   const plan = planLane(open, { epoch: match.epoch, sealed: match.sealed, lead, lane: found });
   if (!plan.ok) return plan;
   const { laneId, chartist, owner, level } = open;
-  const lane = found ?? { laneId, chartist, owner, level, epoch: match.epoch + 1, items: [] };
+  const lane = found ?? { laneId, chartist, owner, level, epoch: plan.value.epoch, items: [] };
   Object.assign(lane, { chartist, owner, level });
+  match.lanes.set(laneId, lane);
   if (plan.value.kind === "start") {
-    match.lanes.set(laneId, lane);
     match.epoch = plan.value.epoch;
     match.lead = laneId;
     if (plan.value.takesOver) {
@@ -240,7 +240,8 @@ function openLane(
   }
   touch(match);
   const at = { epoch: lane.epoch, cursor: lane.items.length, head: match.log.length };
-  return ok({ incarnation: options.incarnation, ...at, lead: plan.value.lead });
+  const { lead: leads } = plan.value;
+  return ok({ incarnation: options.incarnation, ...at, ...(leads ? { lead: leads } : {}) });
 }
 
 function appendItems(

@@ -17,7 +17,7 @@ interface LaneRow {
   readonly cursor: number;
 }
 
-/** Rules ES2, ES3 and ES17. */
+/** Rules ES2, ES3, ES17 and ES30. */
 export async function openLane(
   db: Db,
   open: OpenLane,
@@ -32,17 +32,18 @@ export async function openLane(
     if (!head) return err({ code: (await findMatch(sql, open)).length ? "not_open" : "unknown_match" });
     const lead = toLead(lanes.find((row) => row.laneId === head.leadLane));
     const found = lanes.find((row) => row.laneId === open.laneId);
-    const lane = found && { owner: { kind: found.kind, id: found.ownerId } };
+    const lane = found && { owner: { kind: found.kind, id: found.ownerId }, epoch: found.epoch };
     const plan = planLane(open, { epoch: head.epoch, sealed: head.sealed, lead, lane });
     if (!plan.ok) return plan;
     await writeLane(sql, open, plan.value, head);
-    const { epoch, pos } = await sayTaken(sql, open, plan.value, head, means);
+    const pos = await sayTaken(sql, open, plan.value, head, means);
+    const { epoch, lead: leads } = plan.value;
     return ok({
       incarnation: meta?.incarnation ?? "",
-      epoch: found?.epoch ?? epoch,
+      epoch,
       cursor: found?.cursor ?? 0,
       head: pos,
-      lead: plan.value.lead,
+      ...(leads ? { lead: leads } : {}),
     });
   });
 }
@@ -54,23 +55,21 @@ const toLead = (row: LaneRow | undefined): LeadLane | undefined =>
     owner: { kind: row.kind, id: row.ownerId },
   };
 
-/** Writes a take-over into the log, so that the fold knows of it before the new lead charts. Answers where the match stands. */
+/** Writes a take-over into the log, so that the fold knows of it before the new lead charts. Answers the last pos. */
 async function sayTaken(
   sql: postgres.TransactionSql,
   open: OpenLane,
   plan: LanePlan,
   head: HeadRow,
   means: DeskMeans,
-): Promise<{ readonly epoch: number; readonly pos: number }> {
-  if (plan.kind === "resume") return head;
-  const { epoch } = plan;
-  if (!plan.takesOver) return { epoch, pos: head.pos };
-  const body = { kind: "LeadTaken", laneId: open.laneId, epoch } as const;
+): Promise<number> {
+  if (plan.kind !== "start" || !plan.takesOver) return head.pos;
+  const body = { kind: "LeadTaken", laneId: open.laneId, epoch: plan.epoch } as const;
   const { academyId, matchId } = open;
   const [desk] = await findDesk(sql, { academyId, matchId, body });
   assert(desk, "an open match has the desk's lane");
   await insertDesk(sql, { academyId, matchId, body }, desk, head, means);
-  return { epoch, pos: head.pos + 1 };
+  return head.pos + 1;
 }
 
 const findLanes = (
