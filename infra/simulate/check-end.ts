@@ -1,5 +1,5 @@
 import { foldLog, type LoggedEntry, type MatchView } from "@courtloom/match-log";
-import { createMatchDay, MATCHES, tileOf } from "./live-core.ts";
+import { createMatchDay, MATCHES, secondChartists, tileOf } from "./live-core.ts";
 import type { Phone } from "./phone.ts";
 import type { CourtViewer } from "./viewers.ts";
 import type { World } from "./world.ts";
@@ -120,7 +120,11 @@ const checkBoards = async (world: World, truths: readonly Truth[]): Promise<void
     for (const court of day?.courts ?? []) {
       const truth = truths.find(({ matchId }) => matchId === court.current?.matchId);
       const head = truth && (await database.store().head(truth));
-      const facts = { court, view: truth?.view, head: head?.ok ? head.value : undefined, heard: undefined };
+      const lanes = truth && (await database.store().lanes(truth));
+      const names = new Map(lanes?.ok ? lanes.value.map((lane) => [lane.laneId, lane.chartist]) : []);
+      const seconds = secondChartists(truth?.view, names);
+      const known = { view: truth?.view, head: head?.ok ? head.value : undefined, seconds };
+      const facts = { court, ...known, heard: undefined };
       const due = { ...tileOf(facts, viewer.view), heard: null };
       const shown = { ...board.courts.get(court.courtId)?.tile, heard: null };
       if (JSON.stringify(shown) !== JSON.stringify(due))

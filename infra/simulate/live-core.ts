@@ -2,6 +2,7 @@
 export { createLive, type Live } from "../../apps/live/src/live.ts";
 export type { PrincipalOf } from "../../apps/live/src/look-ups.ts";
 export { createOutlet } from "../../apps/live/src/outlet.ts";
+export { secondChartists } from "../../apps/live/src/rooms/second-chartists.ts";
 export { tileOf } from "../../apps/live/src/rooms/tile.ts";
 export type { Runtime } from "../../apps/live/src/runtime.ts";
 export type { Peer, Session } from "../../apps/live/src/session.ts";

@@ -38,7 +38,8 @@ export interface LaneIsOpen {
   readonly epoch: number;
   readonly cursor: number;
   readonly head: number;
-  readonly lead: LeadLane;
+  /** Absent while nobody leads. */
+  readonly lead?: LeadLane;
 }
 
 export type OpenLaneRefused =
@@ -112,8 +113,17 @@ export interface LogStore {
       readonly level: ChartingLevel;
       /** The lead lane that this one replaces, if that still leads. */
       readonly takeOver?: string;
+      /** A new lane beside the score; it never leads. */
+      readonly second?: true;
     },
   ) => Answer<LaneIsOpen, OpenLaneRefused>;
+  /** The lanes of a match with who charts in them. */
+  readonly lanes: (
+    match: MatchRef,
+  ) => Answer<
+    readonly { readonly laneId: string; readonly chartist: string }[],
+    { readonly code: "unknown_match" }
+  >;
   readonly append: (
     append: MatchRef & { readonly laneId: string; readonly items: readonly AppendItem[] },
   ) => Answer<Appended, AppendRefused>;

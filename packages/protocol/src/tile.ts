@@ -59,6 +59,8 @@ export interface Tile {
   /** Staff view only, absent on a wall. */
   readonly staff?: {
     readonly chartist: string | null;
+    /** Names of those who chart, or charted, beside the lead; absent when nobody does. */
+    readonly seconds?: readonly string[];
     readonly level: ChartingLevel;
     readonly coachingMode: CoachingMode;
     readonly bothOwn: boolean;

@@ -36,6 +36,10 @@ const refreshBoard = ({ directory, runtime, principal }: MessageContext, dayId: 
 const LOOK_AGAIN_MS = 3_000;
 const SOONEST_MS = 500;
 
+/** A member may be signed in on several devices; a court session is one phone's. */
+const isOwnPhone = (owner: LaneOwner, lead: LeadLane): boolean =>
+  owner.kind === "courtside" && lead.owner.kind === "courtside" && lead.owner.id === owner.id;
+
 const leaderOf = (lead: LeadLane, owner: LaneOwner, match: MatchRef, context: MessageContext): Leader => {
   const { principal, heard, runtime } = context;
   const serverMs = runtime.clock.wallMs();
@@ -44,6 +48,7 @@ const leaderOf = (lead: LeadLane, owner: LaneOwner, match: MatchRef, context: Me
     heardMs: heard.get(match)?.heardMs ?? null,
     serverMs,
     takeOverInMs: takeOverInMs(principal, owner, lead, heard.silentMs(match, serverMs)),
+    ...(isOwnPhone(owner, lead) ? { ownPhone: true } : {}),
   };
 };
 
@@ -55,7 +60,7 @@ const refuseLead = (leader: Leader): LeadTakenRefusal => {
 
 const handle = async (message: LaneOpen, context: MessageContext): Promise<LaneOpenReply> => {
   const { principal, directory } = context;
-  const { matchId, laneId, level, takeOver } = message;
+  const { matchId, laneId, level, takeOver, second } = message;
   const allowed = await authoriseMatch(principal, UP.laneOpen, () => context.matchCard(matchId));
   if (!allowed.ok) return refuse(allowed.error);
   const owner = laneOwnerOf(principal);
@@ -66,7 +71,8 @@ const handle = async (message: LaneOpen, context: MessageContext): Promise<LaneO
   const leader = (lead: LeadLane): Leader => leaderOf(lead, owner, match, context);
   const asked = { card: allowed.value, laneId, level, owner, chartist: principal.name };
   const mayTakeOver = (lead: LeadLane): boolean => leader(lead).takeOverInMs === 0;
-  const opened = await room.openLane(takeOver ? { ...asked, mayTakeOver } : asked);
+  const wish = second ? { second } : takeOver ? { mayTakeOver } : {};
+  const opened = await room.openLane({ ...asked, ...wish });
   if (!opened.ok) {
     const { error } = opened;
     return error.code === "lead_taken" ? refuseLead(leader(error.lead)) : refuse(REFUSAL_OF[error.code]);
@@ -83,9 +89,8 @@ const handle = async (message: LaneOpen, context: MessageContext): Promise<LaneO
     opening: shown,
     chartist: principal.name,
   } as const;
-  return lead.laneId === laneId
-    ? { ...begun, leads: true }
-    : { ...begun, leads: false, leader: leader(lead) };
+  if (lead?.laneId === laneId) return { ...begun, leads: true };
+  return { ...begun, leads: false, ...(lead ? { leader: leader(lead) } : {}) };
 };
 
 export const laneOpen: MessageKind<LaneOpen> = { shape: laneOpenShape, handle };

@@ -68,7 +68,8 @@ export const createBoardRoom = (academyId: string, dayId: string, deps: BoardDep
     const room = followed.get(court.courtId)?.room;
     const matchId = court.current?.matchId;
     const word = matchId === undefined ? undefined : heard.get({ academyId, matchId });
-    return { court, view: room?.view(), head: room?.head(), heard: word };
+    const seconds = room?.secondChartists() ?? [];
+    return { court, view: room?.view(), head: room?.head(), seconds, heard: word };
   };
   const send = (courtId: string): void => {
     const court = courtOf(courtId);

@@ -17,6 +17,7 @@ import type { Viewer } from "../viewer.ts";
 import type { HeardBook } from "./heard-book.ts";
 import { createLogReader, type LogReader } from "./log-reader.ts";
 import type { LaneBegun, MatchRoom, OpenLaneAsk, Sight } from "./match-room.ts";
+import { secondChartists, secondLanes } from "./second-chartists.ts";
 import { createSerial } from "./serial.ts";
 
 export interface RoomDeps {
@@ -48,6 +49,8 @@ export const createMatchRoom = (ref: MatchRef, deps: RoomDeps): MatchRoom => {
   const watchers = new Map<Viewer, Sight>();
   const owners = new Map<string, LaneOwner>();
   const listeners = new Set<() => void>();
+  /** Who charts in a lane, of the lanes that this room had to name so far. */
+  const names = new Map<string, string>();
   let head: MatchHead | undefined;
 
   const changed = (): void => {
@@ -79,14 +82,22 @@ export const createMatchRoom = (ref: MatchRef, deps: RoomDeps): MatchRoom => {
     const { heardMs, unsent } = now.value;
     if (heardMs !== null) deps.heard.learn({ ...ref, heardMs, unsent: unsent ?? 0 });
   };
+  const lacksNames = (): boolean => secondLanes(reader.log().view).some((laneId) => !names.has(laneId));
+  /** A second lane may have been opened on another node, or before this room began. */
+  const learnNames = async (): Promise<void> => {
+    const lanes = lacksNames() ? await store.lanes(ref) : undefined;
+    if (lanes?.ok) for (const { laneId, chartist } of lanes.value) names.set(laneId, chartist);
+  };
   const catchUp = async (): Promise<void> => {
     await reader.readOn();
     if (head === undefined) await readHead();
+    await learnNames();
     changed();
   };
   const restart = async (): Promise<void> => {
     reader.forget();
     owners.clear();
+    names.clear();
     head = undefined;
     await catchUp();
   };
@@ -113,12 +124,13 @@ export const createMatchRoom = (ref: MatchRef, deps: RoomDeps): MatchRoom => {
     if (!open.ok) return open;
     const opened = await openOrTakeOver(ask);
     if (!opened.ok) return opened;
-    if (opened.value.lead.laneId === ask.laneId) speak(opened.value);
+    if (opened.value.lead?.laneId === ask.laneId) speak(opened.value);
     if (opened.value.incarnation !== reader.incarnation()) await restart();
     const read = await reader.readOn();
     const opening = reader.log().entries[0];
     if (!read.ok || opening === undefined) return err({ code: "unavailable" });
     owners.set(ask.laneId, ask.owner);
+    names.set(ask.laneId, ask.chartist);
     await readHead();
     changed();
     return ok({ ...opened.value, opening });
@@ -170,6 +182,8 @@ export const createMatchRoom = (ref: MatchRef, deps: RoomDeps): MatchRoom => {
     incarnation: reader.incarnation,
     view: () => reader.log().view,
     head: () => head,
+    secondChartists: () => secondChartists(reader.log().view, names),
+    lacksNames,
     takeHead: (next) => {
       head = next;
       changed();

@@ -66,6 +66,8 @@ export const createHeadWatch = ({ runtime, store, heard, directory }: HeadWatchD
       if (!told(changed.ok) || !changed.ok) return;
       since = changed.value.next;
       await Promise.all(changed.value.heads.map(take));
+      const nameless = directory.matchRooms().filter((room) => room.lacksNames());
+      await Promise.all(nameless.map((room) => room.catchUp()));
       await refreshBoards();
       directory.settle();
     },

@@ -26,6 +26,8 @@ export interface OpenLaneAsk {
   readonly level: ChartingLevel;
   /** Given when a person asks for the lead: whether they may have it from this lane, as things stand now. */
   readonly mayTakeOver?: (lead: LeadLane) => boolean;
+  /** A new lane is kept beside the score. */
+  readonly second?: true;
 }
 
 export interface Watcher {
@@ -65,6 +67,10 @@ export interface MatchRoom {
   /** What the head last said; undefined until it was read. */
   readonly head: () => MatchHead | undefined;
   readonly takeHead: (head: MatchHead) => void;
+  /** Names of those who charted beside the lead. */
+  readonly secondChartists: () => readonly string[];
+  /** Such a name could not be read yet; the next `catchUp` asks again. */
+  readonly lacksNames: () => boolean;
   /** Opens the log first if nobody has. A lane that leads is heard by that. */
   readonly openLane: (ask: OpenLaneAsk) => Promise<Result<LaneBegun, OpenLaneRefused | Unavailable>>;
   /** Whose a lane is, among the lanes opened here since the room began; undefined for others. */

@@ -10,6 +10,8 @@ export interface TileFacts {
   readonly court: CourtCard;
   readonly view: MatchView | undefined;
   readonly head: MatchHead | undefined;
+  /** Who charts beside the lead. */
+  readonly seconds: readonly string[];
   readonly heard: { readonly heardMs: number; readonly unsent: number } | undefined;
 }
 
@@ -56,9 +58,10 @@ const heardOf = (facts: TileFacts, board: BoardView): Heard | null => {
 const staffOf = (
   current: MatchCard,
   view: MatchView,
-  head: MatchHead | undefined,
+  { head, seconds }: Pick<TileFacts, "head" | "seconds">,
 ): NonNullable<Tile["staff"]> => ({
   chartist: head?.chartist ?? null,
+  ...(seconds.length > 0 ? { seconds } : {}),
   level: view.points.length > 0 ? view.level : (head?.level ?? view.level),
   coachingMode: current.coachingMode,
   bothOwn: current.players.A.own && current.players.B.own,
@@ -68,7 +71,7 @@ const staffOf = (
 
 /** One court of a board. A wall's tile is made without figures; they are not left out later. SPEC LV9, LV10. */
 export const tileOf = (facts: TileFacts, board: BoardView): Tile => {
-  const { court, view, head } = facts;
+  const { court, view } = facts;
   const { current } = court;
   return {
     courtId: court.courtId,
@@ -82,6 +85,6 @@ export const tileOf = (facts: TileFacts, board: BoardView): Tile => {
     score: view ? tileScoreOf(view.score) : null,
     next: nextOf(court.next),
     heard: heardOf(facts, board),
-    ...(board === "staff" && current && view ? { staff: staffOf(current, view, head) } : {}),
+    ...(board === "staff" && current && view ? { staff: staffOf(current, view, facts) } : {}),
   };
 };

@@ -39,7 +39,7 @@ export interface LaneOpened {
   readonly chartist: string;
   /** This lane makes the score. A lane that lost the lead still takes entries; they stand beside the score. */
   readonly leads: boolean;
-  /** Who leads instead; absent while this lane leads. */
+  /** Who leads instead; absent while this lane leads, or while nobody does. */
   readonly leader?: Leader;
 }
 

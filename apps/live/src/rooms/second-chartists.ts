@@ -1,0 +1,15 @@
+import type { MatchView } from "@courtloom/match-log";
+
+/** Lanes that charted something beside the lead, each once, in the order of their first entry. */
+export const secondLanes = (view: MatchView | undefined): readonly string[] => [
+  ...new Set(view?.trail.second.map(({ laneId }) => laneId)),
+];
+
+/**
+ * Names of those who charted beside the lead, each once; `names` by lane. A lane whose name is not known yet is
+ * left out. SPEC LV37.
+ */
+export const secondChartists = (
+  view: MatchView | undefined,
+  names: ReadonlyMap<string, string>,
+): readonly string[] => [...new Set(secondLanes(view).flatMap((laneId) => names.get(laneId) ?? []))];
