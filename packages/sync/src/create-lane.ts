@@ -26,6 +26,10 @@ export interface Lane {
   readonly tryAgain: () => void;
   /** A person asks for the lead. What came of it is in the status; does nothing while entries of this lane are unsent. */
   readonly takeOver: () => void;
+  /** A person charts beside whoever leads; does nothing while a lane that lost the lead has entries unsent. */
+  readonly chartSecond: () => void;
+  /** The log says that the lead went to another lane: asks who has it. */
+  readonly leadMoved: () => void;
   /** The match was sealed: starts the 14 days that its entries stay on this phone. */
   readonly markSealed: () => void;
   /** Stops sending and listening; nothing stored is touched. */
@@ -56,7 +60,7 @@ const runLane = (options: LaneOptions, changed: () => void) => {
     for (const action of step.actions) carryOut(action);
     if (state !== before) changed();
   };
-  const storage = createLaneStorage(outbox, dispatch);
+  const storage = createLaneStorage(outbox, device.timers, dispatch);
   const timers = createLaneTimers(device.timers, dispatch);
   const carryOut = (action: LaneAction): void => {
     switch (action.type) {
@@ -82,6 +86,7 @@ const runLane = (options: LaneOptions, changed: () => void) => {
   const stop = () => {
     closed = true;
     timers.stop();
+    storage.stop();
   };
   return { dispatch, state: () => state, stop };
 };
@@ -124,6 +129,8 @@ export const createLane = (options: LaneOptions): Lane => {
     },
     tryAgain: () => run.dispatch({ type: "tryAgain" }),
     takeOver: () => run.dispatch({ type: "takeOver" }),
+    chartSecond: () => run.dispatch({ type: "chartSecond" }),
+    leadMoved: () => run.dispatch({ type: "leadMoved" }),
     markSealed: () => run.dispatch({ type: "sealed", wallMs: clock.wallMs() }),
     close: () => {
       stopListening();

@@ -2,6 +2,7 @@ import { ENTRY_VERSION, type Entry } from "@courtloom/match-log";
 import type { LaneBeatReply, RefusalCode } from "@courtloom/protocol";
 import { BEAT_EVERY_MS, PROTOCOL_VERSION } from "@courtloom/protocol/names";
 import { appendAnswered } from "./append-answered.ts";
+import { chartSecond } from "./chart-second.ts";
 import { forkLane } from "./fork-lane.ts";
 import { unsentCount } from "./lane-counts.ts";
 import type { LaneAction, LaneEnv, LaneEvent, LaneState, LaneStep } from "./lane-state.ts";
@@ -74,7 +75,8 @@ const beatAnswered = (before: LaneState, reply: LaneBeatReply, env: LaneEnv): La
   const state = reply.ok ? withClock(before, env.wallMs() - reply.serverMs) : before;
   if (state.phase !== "open") return only(state);
   // Somebody took over, or how they fare is due: the answer to opening the lane again tells.
-  if (reply.ok) return only(reply.leads ? state : { ...state, phase: "closed" });
+  // A second lane leads never, and hears who does when the log says that the lead went elsewhere.
+  if (reply.ok) return only(reply.leads || state.record.second ? state : { ...state, phase: "closed" });
   // The server no longer knows this phone: open the lane again, and let that answer say why if it is for good.
   const known = !["signed_out", "code_expired", "forbidden", "unknown_lane"].includes(reply.code);
   return only(known ? state : { ...state, phase: "closed" });
@@ -117,6 +119,10 @@ const react = (state: LaneState, event: LaneEvent, env: LaneEnv): LaneStep => {
       return only(state.phase === "stopped" ? restart(state) : state);
     case "takeOver":
       return takeOver(state, env);
+    case "chartSecond":
+      return chartSecond(state, env);
+    case "leadMoved":
+      return only(state.phase === "open" && !state.inFlight ? { ...state, phase: "closed" } : state);
     case "sealed":
       return sealed(state, event.wallMs);
   }

@@ -12,6 +12,8 @@ export interface LaneRecord {
   /** Display names, so that the pad can be opened again without a signal. */
   readonly names: ByPlayer<string>;
   readonly level: ChartingLevel;
+  /** This lane is kept beside the score, whoever leads. */
+  readonly second?: true;
   /** A signed-in member of staff charts it, so that a phone without a network still knows who has to speak for it. */
   readonly staff?: boolean;
   /** The match's first entry; absent until the server answered once. */

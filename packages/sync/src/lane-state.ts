@@ -43,7 +43,7 @@ export interface LaneState {
   /** Why it stopped; only in phase `stopped`. */
   readonly stoppedBy?: RefusalCode;
   readonly inFlight?: InFlight;
-  /** Who leads the match instead of this lane, as the server said last; absent while this lane leads. */
+  /** Who leads the match instead of this lane, as the server said last; absent while this lane leads, or nobody. */
   readonly leader?: Leader;
   /** A person asked for the lead; said with the next `lane.open`. */
   readonly takesOver?: true;
@@ -95,6 +95,10 @@ export type LaneEvent =
   | { readonly type: "tryAgain" }
   /** A person asked to lead the match from now on. */
   | { readonly type: "takeOver" }
+  /** A person wants to chart beside whoever leads. */
+  | { readonly type: "chartSecond" }
+  /** The log says that the lead went elsewhere: who has it now is to be heard. */
+  | { readonly type: "leadMoved" }
   | { readonly type: "sealed"; readonly wallMs: number };
 
 export type LaneAction =

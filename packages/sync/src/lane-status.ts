@@ -15,8 +15,10 @@ export interface QuarantinedEntry extends RejectedEntry {
 export interface LaneStatus {
   readonly signal: LaneSignal;
   readonly refusal?: RefusalCode;
-  /** Who leads the match instead of this lane; absent while this lane leads, or has not heard yet. */
+  /** Who leads the match instead of this lane, which wants to lead; absent while it does, or has not heard yet. */
   readonly leader?: Leader;
+  /** This lane is a second one, which is as it should be; with who leads, if anybody is known to. */
+  readonly second?: { readonly leader?: Leader };
   readonly unsent: number;
   readonly rejected: readonly QuarantinedEntry[];
   /** True when an entry is held by the open page alone. */
@@ -35,10 +37,15 @@ const signalOf = (state: LaneState): LaneSignal => {
   return state.link === "down" && state.record.opening ? "noSignal" : "connecting";
 };
 
+const leading = ({ record, leader }: LaneState): Pick<LaneStatus, "leader" | "second"> => {
+  const known = leader ? { leader } : {};
+  return record.second ? { second: known } : known;
+};
+
 export const laneStatus = (state: LaneState): LaneStatus => ({
   signal: signalOf(state),
   ...(state.stoppedBy ? { refusal: state.stoppedBy } : {}),
-  ...(state.leader ? { leader: state.leader } : {}),
+  ...leading(state),
   unsent: unsentCount(state),
   rejected: state.record.rejected.flatMap((rejected) => {
     const entry = state.entries[rejected.n - 1];

@@ -3,9 +3,9 @@ import type { LaneState, LaneStep } from "./lane-state.ts";
 import { nextBatch } from "./next-batch.ts";
 
 const sendOpen = (state: LaneState): LaneStep => {
-  const { matchId, laneId, level } = state.record;
+  const { matchId, laneId, level, second } = state.record;
   const request = state.requests + 1;
-  const message = { v: PROTOCOL_VERSION, matchId, laneId, level } as const;
+  const message = { v: PROTOCOL_VERSION, matchId, laneId, level, ...(second ? { second } : {}) } as const;
   return {
     state: { ...state, requests: request, inFlight: { request, kind: "open", upTo: 0 } },
     actions: [

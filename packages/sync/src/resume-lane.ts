@@ -12,6 +12,8 @@ export interface LaneWanted {
   readonly names: ByPlayer<string>;
   readonly level: ChartingLevel;
   readonly staff?: boolean;
+  /** Only a second lane (true) or only one that leads or led (false); absent: whichever this person used last. */
+  readonly second?: boolean;
 }
 
 /** A lane with what the phone holds of it. `saved` is false when the phone could not store it. */
@@ -34,15 +36,20 @@ export const resumeLane = async (
   const lanes = await outbox.lanes();
   const held = lanes.findLast(
     (lane) =>
-      lane.matchId === wanted.matchId && lane.chartist === wanted.chartist && lane.continuedBy === undefined,
+      lane.matchId === wanted.matchId &&
+      lane.chartist === wanted.chartist &&
+      lane.continuedBy === undefined &&
+      (wanted.second === undefined || wanted.second === (lane.second === true)),
   );
   if (held) {
     const { courtName, names, staff } = wanted;
     const record = { ...held, courtName, names, ...(staff === undefined ? {} : { staff }) };
     return { record, entries: await outbox.entries(held.laneId), saved: true };
   }
+  const { second, ...who } = wanted;
   const record: LaneRecord = {
-    ...wanted,
+    ...who,
+    ...(second ? { second } : {}),
     laneId: laneId(),
     acked: 0,
     epoch: 0,
