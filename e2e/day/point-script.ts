@@ -8,7 +8,7 @@ export interface Place {
 
 /**
  * Where people strike and send balls, by letter. Struck: `D` deuce corner, `C` ad corner, `M` middle, all behind
- * the baseline; `d`, `c` short on either side. Sent: `R` right, `L` left, `T` middle, deep; `r`, `l` short;
+ * the baseline; `d`, `c` short on either side, `n` at the net. Sent: `R` right, `L` left, `T` middle, deep; `r`, `l` short;
  * `Rlong`, `Llong`, `Rwide`, `Lwide`, and `Rnet`, `Lnet`, `Tnet`, which end at the net on their way.
  */
 const STRUCK: Readonly<Record<string, Place>> = {
@@ -17,6 +17,7 @@ const STRUCK: Readonly<Record<string, Place>> = {
   M: { x: 0, y: -12.4 },
   d: { x: 2.7, y: -5.2 },
   c: { x: -2.7, y: -5.2 },
+  n: { x: -2, y: -2.5 },
 };
 const SENT: Readonly<Record<string, Place>> = {
   R: { x: 2.8, y: 9.2 },
@@ -31,6 +32,13 @@ const SENT: Readonly<Record<string, Place>> = {
   Lwide: { x: -5.6, y: 8.4 },
 };
 const NET_Y = -0.4;
+
+/** Where a ball told as `struck>sent` was struck and went. */
+export const placesOf = (told: string, line: string): { readonly from: Place; readonly to: Place } => {
+  const [struck = "", target = ""] = told.split(">");
+  const from = known(STRUCK, struck, line);
+  return { from, to: sent(from, target, line) };
+};
 
 export interface ScriptStroke {
   readonly striker: Side;

@@ -77,7 +77,7 @@ test.describe("the pad", () => {
     await answerStart(page, OWN);
     await expect(page.getByTestId("court-name")).toHaveText("Court 1");
     await expect(page.getByTestId("chartist")).toHaveText("Ioan P.");
-    await expect(page.getByTestId("level")).toHaveText("Every ball");
+    await expect(page.getByTestId("level")).toHaveText("Key balls");
     await allSent(page);
     await expect(page.getByTestId("score-A")).toContainText(`${OWN}serves right`);
     await expect(page.getByTestId("end-first")).toHaveText("Noor");
