@@ -6,9 +6,13 @@ const UNAVAILABLE: CourtsideRefused = { ok: false, code: "unavailable" };
 /** A network that takes the question and never answers is as good as none. */
 const ANSWER_WITHIN_MS = 8_000;
 
-const ask = async (path: string, init: RequestInit): Promise<Result<Courtside, CourtsideRefused>> => {
+const ask = async (
+  path: string,
+  init: RequestInit,
+  withinMs: number = ANSWER_WITHIN_MS,
+): Promise<Result<Courtside, CourtsideRefused>> => {
   try {
-    const signal = AbortSignal.timeout(ANSWER_WITHIN_MS);
+    const signal = AbortSignal.timeout(withinMs);
     const response = await fetch(path, { ...init, signal, credentials: "same-origin", cache: "no-store" });
     const body: unknown = await response.json();
     return response.ok ? ok(body as Courtside) : err(body as CourtsideRefused);
@@ -19,8 +23,10 @@ const ask = async (path: string, init: RequestInit): Promise<Result<Courtside, C
 };
 
 /** The court and matches of whoever is signed in on this phone; `matchId` when staff name one. */
-export const readCourtside = (matchId?: string) =>
-  ask(matchId === undefined ? COURTSIDE_PATH : `${COURTSIDE_PATH}?match=${encodeURIComponent(matchId)}`, {});
+export const readCourtside = (matchId?: string, withinMs?: number) => {
+  const named = matchId === undefined ? "" : `?match=${encodeURIComponent(matchId)}`;
+  return ask(`${COURTSIDE_PATH}${named}`, {}, withinMs);
+};
 
 /** Signs in with a court code. */
 export const enterCourtside = (enter: CourtsideEnter) =>

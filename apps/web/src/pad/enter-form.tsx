@@ -13,6 +13,8 @@ interface EnterFormProps {
   readonly refused: CourtsideRefused | undefined;
   /** Entries on this phone that wait for a code. */
   readonly unsent: number;
+  /** Goes on with the match that this phone charted last, without the server; absent when there is none. */
+  readonly onGoOn?: (() => void) | undefined;
   readonly onEntered: (courtside: Courtside, name: string) => void;
 }
 
@@ -54,7 +56,8 @@ const useEntering = (
 };
 
 /** A court code and a name: all that a helper needs. */
-export const EnterForm = ({ name: usualName, code: linked, refused, unsent, onEntered }: EnterFormProps) => {
+export const EnterForm = (props: EnterFormProps) => {
+  const { name: usualName, code: linked, refused, unsent, onGoOn, onEntered } = props;
   const [code, setCode] = useState(linked ?? "");
   const [name, setName] = useState(usualName);
   const { problem, busy, enter } = useEntering(refused, onEntered);
@@ -117,6 +120,11 @@ export const EnterForm = ({ name: usualName, code: linked, refused, unsent, onEn
         >
           {busy ? "Checking…" : "Open the court"}
         </button>
+        {onGoOn && (
+          <button type="button" className={pad.secondary} onClick={onGoOn} data-testid="go-on-without">
+            Go on charting; send it later
+          </button>
+        )}
       </form>
     </main>
   );

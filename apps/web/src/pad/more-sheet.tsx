@@ -2,6 +2,7 @@ import { type ByPlayer, otherSide, type Side } from "@courtloom/core";
 import { type ReactNode, useEffect, useRef } from "react";
 import { levelsFor } from "./lane-level.ts";
 import more from "./more.module.css";
+import { ThisPhone } from "./offline/this-phone.tsx";
 import styles from "./pad.module.css";
 import type { PadSnapshot } from "./pad-session.ts";
 import { PAD_THEMES, type PadLevel, type PadSettings, type PadTheme } from "./pad-settings.ts";
@@ -121,31 +122,6 @@ const ScreenPart = ({ settings, act }: Pick<MoreSheetProps, "settings" | "act">)
   </Part>
 );
 
-const PhonePart = ({
-  snapshot,
-  act,
-  does,
-}: Pick<MoreSheetProps, "snapshot" | "act"> & { readonly does: Does }) => (
-  <Part title="This phone">
-    <ul>
-      <li>{snapshot.status.unsent} unsent from this match</li>
-      {snapshot.otherUnsent > 0 && (
-        <li>
-          {snapshot.otherUnsent} unsent from earlier charting on this phone. What belongs to another court is
-          sent when that court’s code is entered here.
-        </li>
-      )}
-      {snapshot.status.rejected.map(({ n, entry }) => (
-        <li key={entry.id}>Not taken by the server: entry {n}, kept here</li>
-      ))}
-    </ul>
-    <Segment
-      label="This phone"
-      choices={[{ id: "leave", label: "Hand over or another match", onPress: does(act.leave) }]}
-    />
-  </Part>
-);
-
 /** Everything that is not needed in a rally, one touch away. */
 export const MoreSheet = ({ names, snapshot, settings, drawing, act, onClose }: MoreSheetProps) => {
   const dialog = useRef<HTMLDialogElement>(null);
@@ -187,7 +163,7 @@ export const MoreSheet = ({ names, snapshot, settings, drawing, act, onClose }: 
       {server && <ServerPart other={names[otherSide(server)]} act={act} does={does} />}
       <SeatPart settings={settings} drawing={drawing} act={act} does={does} />
       <ScreenPart settings={settings} act={act} />
-      <PhonePart snapshot={snapshot} act={act} does={does} />
+      <ThisPhone snapshot={snapshot} onLeave={does(act.leave)} />
       <div className={more.stick}>
         <button type="button" className={styles.primary} onClick={onClose}>
           Back to the court

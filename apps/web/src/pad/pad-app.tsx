@@ -5,21 +5,18 @@ import { useCallback, useEffect, useState } from "react";
 import type { Courtside } from "./courtside.ts";
 import { EnterForm } from "./enter-form.tsx";
 import { MatchChoice } from "./match-choice.tsx";
+import { OutboxContext } from "./offline/outbox-context.ts";
+import { useShellKept } from "./offline/use-shell-kept.ts";
 import styles from "./pad.module.css";
 import { PadMatch } from "./pad-match.tsx";
 import { type PadSettings, readSettings, saveSettings, USUAL_SETTINGS } from "./pad-settings.ts";
 import { usePadSession } from "./use-pad-session.ts";
-import { placeFor, usePlace } from "./use-place.ts";
+import { chartedLast, placeFor, usePlace } from "./use-place.ts";
 import { useTheme } from "./use-theme.ts";
 import { useUnsentCount } from "./use-unsent-count.ts";
 
-interface PadAppProps {
-  /** The match that a signed-in member of staff named. */
-  readonly matchId: string | undefined;
-}
-
 /** The courtside charting screen, from the code to the last point. */
-export const PadApp = ({ matchId }: PadAppProps) => {
+export const PadApp = () => {
   const [settings, setSettings] = useState<PadSettings>(USUAL_SETTINGS);
   useEffect(() => setSettings(readSettings()), []);
   useTheme(settings.theme);
@@ -27,8 +24,13 @@ export const PadApp = ({ matchId }: PadAppProps) => {
     setSettings(next);
     saveSettings(next);
   }, []);
-  const { place, outbox, go, look } = usePlace(matchId);
+  const { place, outbox, go, look } = usePlace();
   const unsent = useUnsentCount(outbox, place.at === "enter");
+
+  useShellKept();
+  const known = place.at === "enter" ? place.known : undefined;
+  const [last] = known?.matches ?? [];
+  const onGoOn = known && last && (() => go({ at: "chart", courtside: known, match: last }));
 
   if (!outbox || place.at === "opening") return <Opening />;
   switch (place.at) {
@@ -40,9 +42,10 @@ export const PadApp = ({ matchId }: PadAppProps) => {
           code={place.code}
           refused={place.refused}
           unsent={unsent}
+          onGoOn={onGoOn}
           onEntered={(courtside, name) => {
             remember({ ...settings, name });
-            go(placeFor(courtside, undefined));
+            go(placeFor(courtside, chartedLast(courtside, place.known)));
           }}
         />
       );
@@ -64,7 +67,7 @@ export const PadApp = ({ matchId }: PadAppProps) => {
           outbox={outbox}
           settings={settings}
           onSettings={remember}
-          onEnterCode={() => go({ at: "enter" })}
+          onEnterCode={() => go({ at: "enter", known: { ...place.courtside, matches: [place.match] } })}
           onLeave={() => look(outbox)}
         />
       );
@@ -79,7 +82,9 @@ interface ChartedMatchProps extends Omit<Parameters<typeof PadMatch>[0], "sessio
 const ChartedMatch = ({ courtside, outbox, ...rest }: ChartedMatchProps) => {
   const session = usePadSession(courtside, rest.match, rest.settings.level, outbox);
   return session ? (
-    <PadMatch {...rest} session={session} />
+    <OutboxContext value={outbox}>
+      <PadMatch {...rest} session={session} />
+    </OutboxContext>
   ) : (
     <p className={styles.opening}>Opening the pad…</p>
   );

@@ -3,6 +3,11 @@ import type { CourtsideMatch } from "./courtside.ts";
 import { LeadTaken } from "./lead-taken.tsx";
 import { MatchScreen } from "./match-screen.tsx";
 import { Notices } from "./notices.tsx";
+import { CopyGone } from "./offline/copy-gone.tsx";
+import { OfflineNotices } from "./offline/offline-notices.tsx";
+import { loadNewestShell } from "./offline/shell.ts";
+import { useKeptStorage } from "./offline/use-kept-storage.ts";
+import { useOpenMark } from "./offline/use-open-mark.ts";
 import styles from "./pad.module.css";
 import { PLAIN_HTTP_NOTICE, padNotices } from "./pad-notices.ts";
 import type { PadSession } from "./pad-session.ts";
@@ -28,12 +33,16 @@ export const PadMatch = (props: PadMatchProps) => {
   const [more, setMore] = useState(false);
   const plainHttp = !window.isSecureContext && !settings.knowsPlainHttp;
   useWakeLock();
+  useKeptStorage(snapshot.charts);
+  useOpenMark(snapshot.view !== undefined);
   const leader = useLeader(snapshot.status.leader);
   const { view, record, status, level } = snapshot;
+  // Nobody else leads: it is this phone's own lane, whose copy is gone.
+  const ownCopyGone = status.leader?.ownPhone === true && snapshot.sentPoints !== undefined;
   const help = (wanted: RefusalHelp) => {
     if (wanted === "tryAgain") session.tryAgain();
     if (wanted === "enterCode") onEnterCode();
-    if (wanted === "reload") location.reload();
+    if (wanted === "reload") void loadNewestShell();
   };
   return (
     <main
@@ -52,15 +61,28 @@ export const PadMatch = (props: PadMatchProps) => {
         unsent={status.unsent + snapshot.otherUnsent}
         onMore={() => setMore(true)}
       />
-      {plainHttp && (
-        <Notices
-          notices={[PLAIN_HTTP_NOTICE]}
-          onHelp={help}
-          onDismiss={() => onSettings({ ...settings, knowsPlainHttp: true })}
+      <div className={styles.notices}>
+        {plainHttp && (
+          <Notices
+            notices={[PLAIN_HTTP_NOTICE]}
+            onHelp={help}
+            onDismiss={() => onSettings({ ...settings, knowsPlainHttp: true })}
+          />
+        )}
+        <Notices notices={padNotices(snapshot)} onHelp={help} />
+        <OfflineNotices
+          clockAheadMinutes={status.clockAheadMinutes}
+          sentPoints={ownCopyGone ? undefined : snapshot.sentPoints}
         />
-      )}
-      <Notices notices={padNotices(snapshot)} onHelp={help} />
-      {leader ? (
+      </div>
+      {ownCopyGone ? (
+        <CopyGone
+          sentPoints={snapshot.sentPoints ?? 0}
+          hasSignal={status.signal !== "noSignal"}
+          onGoOn={session.takeOver}
+          onLeave={onLeave}
+        />
+      ) : leader ? (
         <LeadTaken
           match={match}
           view={view}

@@ -14,6 +14,7 @@ const snapshot = (over: Partial<PadSnapshot["status"]>, durable = true): PadSnap
   level: "every",
   durable,
   otherUnsent: 0,
+  charts: false,
 });
 
 describe("refusals in words", () => {

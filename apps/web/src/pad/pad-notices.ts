@@ -3,7 +3,15 @@ import { REFUSAL_WORDS, type RefusalHelp } from "./refusal-words.ts";
 
 /** One thing that the chartist should know about the way to the server, with what to do about it. */
 export interface PadNotice {
-  readonly id: "refused" | "noSignal" | "unstored" | "second" | "rejected" | "plainHttp";
+  readonly id:
+    | "refused"
+    | "noSignal"
+    | "unstored"
+    | "second"
+    | "rejected"
+    | "plainHttp"
+    | "copyGone"
+    | "clock";
   readonly text: string;
   readonly help: RefusalHelp;
 }

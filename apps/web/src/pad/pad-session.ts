@@ -16,6 +16,8 @@ import {
 import type { Courtside, CourtsideMatch } from "./courtside.ts";
 import { joinLog } from "./join-log.ts";
 import { laneLevel, levelIn } from "./lane-level.ts";
+import { markCharted } from "./offline/charted-mark.ts";
+import { createCopyWatch } from "./offline/copy-watch.ts";
 import type { PadLevel } from "./pad-settings.ts";
 
 /** Everything that the pad's screen shows of the match and of the way to the server. Kept identical while nothing changes. */
@@ -31,6 +33,10 @@ export interface PadSnapshot {
   readonly durable: boolean;
   /** Unsent entries of this phone's other lanes: earlier matches, other people. */
   readonly otherUnsent: number;
+  /** This person has charted something in this lane. */
+  readonly charts: boolean;
+  /** This phone has lost its own copy of the match: so many points came back from the server. Absent while it has its copy. */
+  readonly sentPoints?: number;
 }
 
 export interface PadSession {
@@ -87,7 +93,10 @@ export const openPadSession = async ({
 }: PadSessionOptions): Promise<PadSession> => {
   const { courtName, chartist } = courtside;
   const { matchId, names } = match;
-  const held = await resumeLane(outbox, { matchId, courtName, chartist, names, level }, deviceClock.wallMs());
+  const { staff } = courtside;
+  const copy = createCopyWatch(matchId, await outbox.lanes());
+  const wanted = { matchId, courtName, chartist, names, level, staff };
+  const held = await resumeLane(outbox, wanted, deviceClock.wallMs());
   // Who said what may be charted here also speaks for it: the court's code, or a member of staff.
   const channel = createChannel(courtside.staff ? {} : { as: "courtside" });
   const lane = createLane({ ...held, outbox, channel, clock: deviceClock });
@@ -106,6 +115,8 @@ export const openPadSession = async ({
       level: levelIn(shown.view, laneLevel(lane.record().level, lane.entries())),
       durable: outbox.durable && held.saved,
       otherUnsent: others.reduce((sum, other) => sum + other.status().unsent, 0),
+      charts: lane.entries().length > 0,
+      ...copy(lane, shown.log),
     };
   };
   let snapshot = read();
@@ -134,7 +145,10 @@ export const openPadSession = async ({
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
-    chart: lane.chart,
+    chart: async (body) => {
+      await lane.chart(body);
+      markCharted(lane.record());
+    },
     tryAgain: lane.tryAgain,
     takeOver: lane.takeOver,
     close: () => {

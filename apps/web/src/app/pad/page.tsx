@@ -1,7 +1,12 @@
 import type { Metadata, Viewport } from "next";
 import { PadApp } from "../../pad/pad-app.tsx";
 
-export const metadata: Metadata = { title: "Pad" };
+export const metadata: Metadata = {
+  title: "Pad",
+  manifest: "/pad.webmanifest",
+  appleWebApp: { capable: true, title: "Courtloom", statusBarStyle: "default" },
+  icons: { icon: "/icons/pad.svg", apple: "/icons/pad-180.png" },
+};
 
 export const viewport: Viewport = {
   width: "device-width",
@@ -9,12 +14,10 @@ export const viewport: Viewport = {
   viewportFit: "cover",
 };
 
-interface PadPageProps {
-  readonly searchParams: Promise<{ readonly match?: string | readonly string[] }>;
-}
-
-/** Next asks for a default export here. */
-export default async function PadPage({ searchParams }: PadPageProps) {
-  const { match } = await searchParams;
-  return <PadApp matchId={typeof match === "string" ? match : undefined} />;
+/**
+ * The same page for everybody, whatever its address asks for: phones keep it, to open it without a network.
+ * Next asks for a default export here.
+ */
+export default function PadPage() {
+  return <PadApp />;
 }
