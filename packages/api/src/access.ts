@@ -20,6 +20,8 @@ export const ACCESS = {
   "match.setCoachingMode": "director",
   "match.log": "staff",
   "match.lanes": "staff",
+  "lane.checkFile": "staff",
+  "lane.takeInFile": "staff",
   "code.list": "staff",
   "code.issue": "director",
   "code.revoke": "director",

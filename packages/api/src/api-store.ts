@@ -1,5 +1,5 @@
 import type { ByPlayer, Result, Side } from "@courtloom/core";
-import type { CoachingMode, LoggedEntry } from "@courtloom/match-log";
+import type { ChartingLevel, CoachingMode, Entry, LoggedEntry } from "@courtloom/match-log";
 import type { MatchFormat } from "@courtloom/tennis";
 
 export const HANDS = ["right", "left", "unknown"] as const;
@@ -135,8 +135,45 @@ export interface ApiStore {
   ) => Promise<void>;
 }
 
-/** Reads a match's log; answers "unavailable" instead of throwing. */
+/** An entry of a lane, or one that cannot be read and is kept aside as it came. */
+export type LaneItem =
+  | { readonly n: number; readonly entry: Entry }
+  | { readonly n: number; readonly rejected: { readonly code: "bad_shape"; readonly raw: unknown } };
+
+/** Why items of a lane were not appended. `gap`: n = `expect` has to come first. `identity_conflict`: another entry has this n, or this id is taken. */
+export type AppendTrouble =
+  | { readonly code: "unknown_match" | "unknown_lane" | "unavailable" }
+  | { readonly code: "gap"; readonly expect: number }
+  | { readonly code: "identity_conflict"; readonly n: number };
+
+/** Reads a match's log and appends to lanes of it as a phone does; answers "unavailable" instead of throwing. */
 export interface ApiLog {
+  /** Opens a lane that is not there yet beside the score; one that is there resumes. */
+  readonly openLane: (
+    lane: InAcademy & {
+      readonly matchId: string;
+      readonly laneId: string;
+      readonly chartist: string;
+      readonly owner: { readonly kind: "member" | "courtside"; readonly id: string };
+      readonly level: ChartingLevel;
+      readonly second: true;
+    },
+  ) => Promise<
+    Result<
+      unknown,
+      {
+        readonly code: "unknown_match" | "not_open" | "sealed" | "other_owner" | "lead_taken" | "unavailable";
+      }
+    >
+  >;
+  /** Appends a run of a lane's items, whole or not at all; what is there already is passed over. */
+  readonly append: (
+    batch: InAcademy & {
+      readonly matchId: string;
+      readonly laneId: string;
+      readonly items: readonly LaneItem[];
+    },
+  ) => Promise<Result<{ readonly logged: readonly LoggedEntry[] }, AppendTrouble>>;
   /** Who charts, or charted, in which lane; in the order in which the lanes were opened. */
   readonly lanes: (
     args: InAcademy & { readonly matchId: string },

@@ -5,9 +5,11 @@ export type {
   AcademyRow,
   ApiLog,
   ApiStore,
+  AppendTrouble,
   CourtRow,
   DayRow,
   Hand,
+  LaneItem,
   MatchRow,
   MatchStage,
   PlayerFile,
@@ -24,6 +26,8 @@ export type { ErrorData } from "./errors/error-shape.ts";
 export { ERROR_TEXT } from "./errors/error-text.ts";
 export type { HandlerOptions } from "./handler.ts";
 export { createHandler } from "./handler.ts";
+export type { CheckedLane } from "./lane/check-file.ts";
+export type { TakenLane } from "./lane/take-in-file.ts";
 export type { DeskMatch } from "./match/desk-match.ts";
 export type { FormatPreset } from "./match/format-presets.ts";
 export { FORMAT_PRESETS } from "./match/format-presets.ts";

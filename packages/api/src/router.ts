@@ -7,6 +7,8 @@ import { revokeCode } from "./code/revoke-code.ts";
 import { createDay } from "./day/create-day.ts";
 import { getDay } from "./day/get-day.ts";
 import { listDays } from "./day/list-days.ts";
+import { checkFile } from "./lane/check-file.ts";
+import { takeInFile } from "./lane/take-in-file.ts";
 import { addMatch } from "./match/add-match.ts";
 import { getMatch } from "./match/get-match.ts";
 import { listLanes } from "./match/list-lanes.ts";
@@ -25,6 +27,7 @@ export const appRouter = trpc.router({
   account: { me, enterDemo },
   day: { list: listDays, create: createDay, get: getDay },
   match: { get: getMatch, add: addMatch, setCoachingMode, log: readLog, lanes: listLanes },
+  lane: { checkFile, takeInFile },
   code: { list: listCodes, issue: issueCodes, revoke: revokeCode, endPhone },
   player: { list: listPlayers, add: addPlayer },
 });

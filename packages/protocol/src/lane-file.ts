@@ -82,6 +82,16 @@ const saidNumber = (raw: unknown): number | undefined => {
   return said.success ? said.data.n : undefined;
 };
 
+/** As text; empty when it is nested too deeply to be written out. */
+const textOf = (raw: unknown): string => {
+  try {
+    return JSON.stringify(raw) ?? "";
+  } catch {
+    // Only depth can bring this about: what was parsed from JSON has no cycles and no big integers.
+    return "";
+  }
+};
+
 /** Nothing when the numbers do not follow each other. */
 const readItems = (raws: readonly unknown[]): readonly FiledItem[] | undefined => {
   const told = raws.findIndex((raw) => saidNumber(raw) !== undefined);
@@ -94,9 +104,7 @@ const readItems = (raws: readonly unknown[]): readonly FiledItem[] | undefined =
     const entry = parseEntry(raw);
     // Text, as a phone's bad entry is kept aside: the same entry is then the same item by either way.
     items.push(
-      entry.ok
-        ? { n, entry: entry.value }
-        : { n, rejected: { code: "bad_shape", raw: JSON.stringify(raw) ?? "" } },
+      entry.ok ? { n, entry: entry.value } : { n, rejected: { code: "bad_shape", raw: textOf(raw) } },
     );
   }
   return items;

@@ -22,6 +22,10 @@ export const ERROR_TEXT = {
   no_demo: "There is no demo academy here. Load it first.",
   day_over: "This day is over, so a code for it would not work. Make a new day.",
   same_player: "The same player is named twice. Choose another.",
+  not_a_lane_file:
+    "This is not a file that a pad saved. Choose one named like courtloom-court-3-2026-05-30.json.",
+  newer_file: "A newer pad saved this file. Update this server, then take it in.",
+  bad_file: "This file is damaged or was changed. Nothing was taken in. Save it again on the phone.",
   bad_email: "This is not an e-mail address. Write it like name@club.example.",
   bad_name: "A name needs 1 to 80 characters, without control characters.",
   password_too_short: "The password is too short. Use at least 8 characters; 15 or more is better.",

@@ -86,7 +86,8 @@ describe("matches", () => {
   });
 
   it("[AP11] tells staff who charted, by lane, and of no match of others", async () => {
-    const { director, ids } = await start();
+    const { api, director, ids } = await start();
+    api.memory.logs.openFromPhone(ids.matchId, "lane-1", "Ioan P.");
     expect(await director.match.lanes({ matchId: ids.matchId })).toEqual([
       { laneId: "lane-1", chartist: "Ioan P." },
     ]);

@@ -1,6 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { byPlayer, err, ok } from "@courtloom/core";
-import type { AcademyRow, ApiLog, ApiStore, CourtRow, DayRow, MatchRow, PlayerFile } from "../api-store.ts";
+import type { AcademyRow, ApiStore, CourtRow, DayRow, MatchRow, PlayerFile } from "../api-store.ts";
+import { createMemoryLog } from "./memory-log.ts";
 
 type InAcademy<T> = T & { readonly academyId: string };
 
@@ -103,15 +104,10 @@ export const createMemoryStore = () => {
   };
   const isThere = (academyId: string, matchId: string): boolean =>
     pick(rows.matches, academyId).some((match) => match.matchId === matchId);
-  const log: ApiLog = {
-    lanes: async ({ academyId, matchId }) =>
-      isThere(academyId, matchId)
-        ? ok([{ laneId: "lane-1", chartist: "Ioan P." }])
-        : err({ code: "unknown_match" }),
-    read: async ({ academyId, matchId }) =>
-      isThere(academyId, matchId) ? ok({ entries: [], head: 0 }) : err({ code: "unknown_match" }),
-  };
-  return { store, log, rows, writeCount: () => writes };
+  const { log, ...logs } = createMemoryLog(isThere, () => {
+    wrote(undefined);
+  });
+  return { store, log, logs, rows, writeCount: () => writes };
 };
 
 export type MemoryStore = ReturnType<typeof createMemoryStore>;

@@ -14,6 +14,22 @@ interface Sample {
   readonly input: unknown;
 }
 
+/** A file as a pad saves it, with one entry of the match. */
+export const sampleFile = (matchId: string, laneId = "lane-1", numbers: readonly number[] = [1]) => ({
+  format: "courtloom-lanes",
+  v: 1,
+  writtenMs: 5,
+  lanes: [
+    {
+      ...{ laneId, matchId, level: "every", staff: false },
+      entries: numbers.map((n) => ({
+        ...{ v: 1, id: `00000000-0000-4000-8000-${String(n).padStart(12, "0")}`, n, atMs: 1, wallMs: 2 },
+        body: { kind: "PointReplayed" },
+      })),
+    },
+  ],
+});
+
 /** One input for every procedure that it accepts, so that tests can go over all of them. */
 export const sampleInputs = (ids: SampleIds): Record<ProcedurePath, Sample> => {
   const player = (name: string, own: boolean) => ({ name, hand: "right", own });
@@ -45,6 +61,8 @@ export const sampleInputs = (ids: SampleIds): Record<ProcedurePath, Sample> => {
     "match.setCoachingMode": { kind: "mutation", input: { matchId, coachingMode: "permitted" } },
     "match.log": { kind: "query", input: { matchId, after: 0, limit: 50 } },
     "match.lanes": { kind: "query", input: { matchId } },
+    "lane.checkFile": { kind: "mutation", input: { file: sampleFile(matchId) } },
+    "lane.takeInFile": { kind: "mutation", input: { file: sampleFile(matchId) } },
     "code.list": { kind: "query", input: { dayId } },
     "code.issue": { kind: "mutation", input: { dayId, wanted: { kind: "court", courtId } } },
     "code.revoke": { kind: "mutation", input: { codeId } },
