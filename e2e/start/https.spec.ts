@@ -77,6 +77,9 @@ test.describe("started with --https", () => {
       own: "Noor V.",
       opponent: "Elsbeth K.",
     });
+    await expect(
+      director.getByText(`begins at ${product.plainUrl.replace("127.0.0.1", "localhost")}/trust`),
+    ).toBeVisible();
     const { context, phone } = await openPhone(trusting);
     const sockets = watchSockets(phone);
     await phone.goto(`${product.plainUrl}/trust`);

@@ -12,6 +12,8 @@ export interface TrustInfo {
   readonly httpsPort: number;
   /** The local authority's certificate. */
   readonly certificateFile: string;
+  /** The plain http page where a device begins. */
+  readonly page: string;
 }
 
 export interface Identity {
@@ -46,6 +48,7 @@ export function childEnv(
     ...(identity.trust && {
       AUTHORITY_FILE: identity.trust.certificateFile,
       HTTPS_PORT: String(identity.trust.httpsPort),
+      TRUST_URL: identity.trust.page,
     }),
   };
 }

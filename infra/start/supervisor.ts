@@ -66,6 +66,11 @@ async function tlsFor(options: SuperviseOptions): Promise<Result<Tls | undefined
   return schemeOf(options) === "http" ? ok(undefined) : openTls(options.env, options.tell);
 }
 
+function trustOf({ env }: SuperviseOptions, { trust: page }: Addresses, tls: Tls | undefined) {
+  if (tls?.authority === undefined || page === undefined) return undefined;
+  return { httpsPort: env.httpsPort, certificateFile: tls.authority.certificateFile, page };
+}
+
 /** Goes on after a failure: the rest still has to be ended. */
 async function undoAll(undo: Undo, tell: Say): Promise<boolean> {
   let complete = true;
@@ -90,8 +95,7 @@ async function start(
   const ports = { web: await freePort(), live: await freePort() };
   const tls = await tlsFor(options);
   if (!tls.ok) return tls;
-  const authority = tls.value?.authority;
-  const trust = authority && { httpsPort: env.httpsPort, certificateFile: authority.certificateFile };
+  const trust = trustOf(options, addresses, tls.value);
   const children = createChildren({ env, product, tell, addresses, ports, instanceId: randomUUID(), trust });
   const door = await openDoor({ env, addresses, tls: tls.value, routeTo: children.routeTo });
   if (!door.ok) return door;
@@ -124,7 +128,7 @@ async function start(
   undo.push(children.stop);
   await children.start();
   if (stop.isRequested()) return ok(undefined);
-  const { fingerprint } = authority ?? {};
+  const fingerprint = tls.value?.authority?.fingerprint;
   tell(
     await banner({ addresses, dataDir: env.dataDir, isTerminal: process.stdout.isTTY === true, fingerprint }),
   );

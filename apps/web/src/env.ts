@@ -45,12 +45,14 @@ export interface TrustEnv {
   readonly certificateFile: string;
   /** Where the front door answers https. */
   readonly httpsPort: number;
+  /** The plain http page where a device begins. */
+  readonly page: string;
 }
 
 /** Undefined without a local authority: over plain http, or with a certificate that devices know already. */
 export const readTrustEnv = (): TrustEnv | undefined => {
-  const { AUTHORITY_FILE: certificateFile, HTTPS_PORT: port } = process.env;
-  return certificateFile && port ? { certificateFile, httpsPort: Number(port) } : undefined;
+  const { AUTHORITY_FILE: certificateFile, HTTPS_PORT: port, TRUST_URL: page } = process.env;
+  return certificateFile && port && page ? { certificateFile, httpsPort: Number(port), page } : undefined;
 };
 
 /** The address that people open; empty during a build. */

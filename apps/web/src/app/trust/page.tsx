@@ -22,8 +22,8 @@ function Get({ authority }: { readonly authority: AuthorityNote }) {
       <h2 id="get">1. Get the certificate</h2>
       <p>
         <b>Trust only a machine that you know.</b> Until you remove the certificate, whoever has this
-        machine's key can pass for pages with a local name or address on this device. For public pages it is
-        worth nothing. The key never leaves the machine.
+        machine's key can pass for pages with a local name or address on this device. It is made out for those
+        only. The key never leaves the machine.
       </p>
       <a className={`${form.button} ${form.primary}`} href="/trust/courtloom.crt">
         Get the certificate

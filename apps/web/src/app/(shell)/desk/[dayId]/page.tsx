@@ -8,7 +8,9 @@ import styles from "../../../../desk/desk.module.css";
 import { MatchLine } from "../../../../desk/match-line.tsx";
 import { readDesk } from "../../../../desk/read-desk.ts";
 import { sayDate } from "../../../../desk/say-date.ts";
+import { TrustHint } from "../../../../desk/trust-hint.tsx";
 import { WallCode } from "../../../../desk/wall-code.tsx";
+import { readTrustEnv } from "../../../../env.ts";
 import form from "../../../../form/form.module.css";
 import { requireStaff } from "../../../../server/require-staff.ts";
 import { services } from "../../../../server/services.ts";
@@ -28,6 +30,7 @@ export default async function DeskPage({ params }: { readonly params: Promise<{ 
   const { env } = services();
   const publicUrl = env.publicUrls[0] ?? env.publicUrl;
   const wallCode = codeOf(null);
+  const trust = readTrustEnv();
   return (
     <>
       <TopBar title={academy.name} day={desk.day.name} signedIn />
@@ -56,6 +59,7 @@ export default async function DeskPage({ params }: { readonly params: Promise<{ 
             code a screen shows the scores. All end four hours after midnight.
           </p>
           {canChange && isMissingCodes ? <IssueCodesButton dayId={dayId} /> : null}
+          {trust ? <TrustHint page={trust.page} /> : null}
           {wallCode ? <WallCode code={wallCode} publicUrl={publicUrl} canChange={canChange} /> : null}
         </section>
         <section className={shell.part} aria-labelledby="order">
