@@ -8,6 +8,8 @@ import { fileInput, readFile } from "./read-file.ts";
 
 /** One lane of a file beside what the server has of it. Counts are entries. */
 export interface CheckedLane {
+  /** Its place in the file, from 1. */
+  readonly no: number;
   /** Null when the academy has no such match. */
   readonly match: DeskMatch | null;
   /** Who charted in it; null when the server never heard of the lane. */
@@ -25,7 +27,7 @@ export interface CheckedLane {
   readonly unreadable: number;
 }
 
-type Counts = Omit<CheckedLane, "match" | "chartist">;
+type Counts = Omit<CheckedLane, "no" | "match" | "chartist">;
 type Verdict = "fresh" | "alreadyThere" | "elsewhere" | "conflicting" | "unreadable";
 
 const countLane = ({ laneId, items }: ReadLane, log: readonly LoggedEntry[]): Counts => {
@@ -43,7 +45,7 @@ const countLane = ({ laneId, items }: ReadLane, log: readonly LoggedEntry[]): Co
   return { entries: items.length, points, ...counts };
 };
 
-const checkLane = async (ctx: StaffContext, lane: ReadLane): Promise<CheckedLane> => {
+const checkLane = async (ctx: StaffContext, lane: ReadLane): Promise<Omit<CheckedLane, "no">> => {
   const at = { academyId: ctx.staff.academyId, matchId: lane.matchId };
   const match = await ctx.store.matchCard(at);
   if (match === undefined) return { match: null, chartist: null, ...countLane(lane, []) };
@@ -61,6 +63,6 @@ const checkLane = async (ctx: StaffContext, lane: ReadLane): Promise<CheckedLane
 export const checkFile = staffProcedure.input(fileInput).mutation(async ({ ctx, input }) => {
   const { writtenMs, lanes } = readFile(input);
   const checked: CheckedLane[] = [];
-  for (const lane of lanes) checked.push(await checkLane(ctx, lane));
+  for (const lane of lanes) checked.push({ no: checked.length + 1, ...(await checkLane(ctx, lane)) });
   return { writtenMs, lanes: checked };
 });

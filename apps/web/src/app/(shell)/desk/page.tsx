@@ -38,6 +38,11 @@ export default async function DaysPage() {
             ))}
           </ul>
         )}
+        <p>
+          <Link className={styles.link} href="/desk/import">
+            Take in entries from a file
+          </Link>
+        </p>
         {member.role === "director" ? (
           <section className={styles.part} aria-labelledby="new-day">
             <h2 id="new-day">A new day</h2>
