@@ -1,3 +1,7 @@
+import { judge } from "./judge.ts";
+import type { Outcome } from "./outcome.ts";
+import { median } from "./quantile.ts";
+
 /** One bar: ours against its floor, measured in turns in the same run so that a noisy machine hurts both. */
 export interface Comparison {
   readonly name: string;
@@ -5,15 +9,6 @@ export interface Comparison {
   readonly bar: number;
   readonly ours: () => void;
   readonly floor: () => void;
-}
-
-export interface Outcome {
-  readonly name: string;
-  readonly oursMs: number;
-  readonly floorMs: number;
-  readonly ratio: number;
-  readonly bar: number;
-  readonly passed: boolean;
 }
 
 const REPEATS = 15;
@@ -25,24 +20,19 @@ const timed = (run: () => void): number => {
   return performance.now() - start;
 };
 
-const median = (values: readonly number[]): number => {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
-};
-
 /** Medians of fifteen turns each, after three to warm up, and the median of the turns' own ratios, which gates. */
 export const compare = ({ name, floorName, bar, ours, floor }: Comparison): Outcome => {
   for (let i = 0; i < WARM_UPS; i += 1) {
     floor();
     ours();
   }
-  const turns = Array.from({ length: REPEATS }, () => ({ floorMs: timed(floor), oursMs: timed(ours) }));
-  const oursMs = median(turns.map((t) => t.oursMs));
-  const floorMs = median(turns.map((t) => t.floorMs));
-  const ratio = median(turns.map((t) => t.oursMs / t.floorMs));
-  const passed = ratio <= bar;
+  const turns = Array.from({ length: REPEATS }, () => ({ floor: timed(floor), ours: timed(ours) }));
+  const oursMs = median(turns.map((turn) => turn.ours));
+  const floorMs = median(turns.map((turn) => turn.floor));
+  const { ratio } = judge(turns, undefined);
+  const isKept = ratio <= bar;
   console.log(
-    `${name}: ${oursMs.toFixed(2)} ms; ${floorName}: ${floorMs.toFixed(2)} ms; ratio ${ratio.toFixed(2)} (bar ${bar}) ${passed ? "kept" : "MISSED"}`,
+    `${name}: ${oursMs.toFixed(2)} ms; ${floorName}: ${floorMs.toFixed(2)} ms; ratio ${ratio.toFixed(2)} (bar ${bar}) ${isKept ? "kept" : "MISSED"}`,
   );
-  return { name, oursMs, floorMs, ratio, bar, passed };
+  return { name, verdict: isKept ? "kept" : "missed" };
 };

@@ -1,0 +1,30 @@
+// Runs in the page, before its own scripts. Notes each movement of the pointer and when the drawing next changed;
+// the trace, which has the same clock, says when that was seen.
+{
+  const watched = '[data-testid="court"]';
+  let moves = [];
+  const noteMove = (event) => {
+    if (!event.isTrusted) return;
+    const parts = event.getCoalescedEvents();
+    for (const part of parts.length > 0 ? parts : [event]) moves.push({ sentMs: part.timeStamp });
+  };
+  const noteChange = () => {
+    const drawnMs = performance.now();
+    for (const move of moves) move.drawnMs ??= drawnMs;
+  };
+  window.dragProbe = {
+    /** Forgets earlier movements; the mark is where the page's clock and the trace's meet. */
+    start: () => {
+      moves = [];
+      addEventListener("pointermove", noteMove, true);
+      const observer = new MutationObserver(noteChange);
+      observer.observe(document.querySelector(watched), { subtree: true, childList: true, attributes: true });
+      performance.mark("courtloom-bench");
+      window.dragProbe.stop = () => {
+        observer.disconnect();
+        removeEventListener("pointermove", noteMove, true);
+        return moves;
+      };
+    },
+  };
+}
