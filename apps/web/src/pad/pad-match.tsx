@@ -77,6 +77,8 @@ export const PadMatch = (props: PadMatchProps) => {
       </div>
       {ownCopyGone ? (
         <CopyGone
+          match={match}
+          view={view}
           sentPoints={snapshot.sentPoints ?? 0}
           hasSignal={status.signal !== "noSignal"}
           onGoOn={session.takeOver}
