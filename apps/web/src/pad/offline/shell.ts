@@ -10,10 +10,18 @@ const container = (): ServiceWorkerContainer | undefined =>
 
 const after = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
 
+/** What is needed to chart comes first; what the next opening needs is fetched after it. */
+const loaded = (): Promise<void> =>
+  document.readyState === "complete"
+    ? Promise.resolve()
+    : new Promise((resolve) => window.addEventListener("load", () => resolve(), { once: true }));
+
 /** Resolves once `worker` is whole, or has failed. */
 const installed = (worker: ServiceWorker): Promise<void> =>
   new Promise((resolve) => {
-    const look = () => worker.state !== "installing" && resolve();
+    const look = () => {
+      if (worker.state !== "installing") resolve();
+    };
     worker.addEventListener("statechange", look);
     look();
   });
@@ -49,6 +57,7 @@ export const settleShell = async (): Promise<void> => {
 export const keepShellOnPhone = async (): Promise<boolean> => {
   const workers = container();
   if (!workers) return false;
+  await loaded();
   try {
     const registration = await workers.register(WORKER_PATH, { scope: SHELL_PATH, updateViaCache: "none" });
     if (registration.installing && !registration.active) await installed(registration.installing);

@@ -1,5 +1,7 @@
 import { type FileWish, fileLanes } from "@courtloom/sync";
 import { useContext, useEffect, useState } from "react";
+import { AWAKE_WORDS } from "../feel/awake-words.ts";
+import { usePadDevice } from "../feel/pad-device.ts";
 import type { PadSnapshot } from "../pad-session.ts";
 import { Segment } from "../segment.tsx";
 import { clockWords } from "./offline-words.ts";
@@ -52,6 +54,7 @@ export const ThisPhone = ({ snapshot, onLeave }: ThisPhoneProps) => {
   const opens = useShellKept();
   const { said, save } = useSaving(record.courtName);
   const { clockAheadMinutes } = status;
+  const { keptAwake } = usePadDevice();
   return (
     <section data-testid="this-phone">
       <h3>This phone</h3>
@@ -67,6 +70,7 @@ export const ThisPhone = ({ snapshot, onLeave }: ThisPhoneProps) => {
           <li key={entry.id}>Not taken by the server: entry {n}, kept here</li>
         ))}
         {durable && storage && phoneWords(storage, opens).map((text) => <li key={text}>{text}</li>)}
+        <li>{AWAKE_WORDS[keptAwake]}</li>
         {clockAheadMinutes !== undefined && <li>{clockWords(clockAheadMinutes)}</li>}
       </ul>
       <Segment
