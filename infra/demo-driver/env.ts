@@ -5,6 +5,8 @@ export interface DemoEnv {
   readonly secret: string;
   readonly dataDir: string;
   readonly url: string;
+  /** As the product's own: its cookies have another name over https. */
+  readonly secureCookies: boolean;
   readonly speed: number;
 }
 
@@ -25,6 +27,7 @@ export const readDemoEnv = (): DemoEnv => {
     secret: needed("COURTLOOM_SECRET"),
     dataDir: process.env.DATA_DIR ?? ".data",
     url: process.env.LIVE_URL ?? "http://127.0.0.1:3000",
+    secureCookies: process.env.PUBLIC_URL?.startsWith("https:") ?? false,
     speed,
   };
 };

@@ -35,7 +35,7 @@ const enterAll = async (
   stores: Stores,
   board: { academyId: string; dayId: string; courtIds: readonly string[] },
 ) => {
-  const cookies = readCookies(env.dataDir);
+  const cookies = readCookies(env.dataDir, env.secureCookies);
   for (const [i, courtId] of board.courtIds.entries()) {
     const kept = cookies.get(courtId);
     if (kept && (await stores.auth.principalOf(kept, "courtside")).ok) continue;
