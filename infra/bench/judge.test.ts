@@ -15,7 +15,7 @@ describe("judging ours against a floor", () => {
     expect(judge(turns([15.1, 10]), 1.5).verdict).toBe("missed");
   });
 
-  it("[BN2] judges nothing without a bar", () => {
+  it("[BN2, BN6] judges nothing without a bar", () => {
     expect(judge(turns([90, 10], [90, 30]), undefined)).toEqual({ ratio: 3, spread: 3, verdict: "printed" });
   });
 
