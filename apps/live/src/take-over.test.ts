@@ -86,6 +86,15 @@ describe("taking over the lead", () => {
     expect(await takeOver(node.connect("helper"), 6)).toMatchObject({ ok: true, epoch: 5 });
   });
 
+  it("[PD43] names a phone's own lane to it when the phone comes back without its copy, and to nobody else", async () => {
+    const { dana, rosa } = await begin();
+    const own = await open(dana, 2);
+    expect(own).toMatchObject({ code: "lead_taken", leader: { takeOverInMs: 0, ownPhone: true } });
+    const other = await open(rosa, 3);
+    expect(other).toMatchObject({ code: "lead_taken" });
+    expect(JSON.stringify(other)).not.toContain("ownPhone");
+  });
+
   it("[LV29] never happens by time alone", async () => {
     const { world, dana, rosa } = await begin();
     await world.time.advance(3_600_000);
