@@ -13,7 +13,7 @@ const save = async (
 ): Promise<{ readonly name: string; readonly text: string }> => {
   const downloads = page.waitForEvent("download");
   await page
-    .getByRole("group", { name: "This phone" })
+    .getByRole("group", { name: "Save to a file" })
     .getByRole("button", { name: button, exact: true })
     .click();
   const saved = await downloads;

@@ -10,5 +10,10 @@ export const laneClock = (clock: Clock, last: Entry | undefined): (() => number)
   const passed = last === undefined ? 0 : Math.max(0, clock.wallMs() - last.wallMs);
   const base = (last?.atMs ?? 0) + passed;
   const start = clock.monotonicMs();
-  return () => Math.round(base + Math.max(0, clock.monotonicMs() - start));
+  let latest = base;
+  return () => {
+    // Never back, also where a browser's monotonic clock is put back under an open page.
+    latest = Math.max(latest, base + clock.monotonicMs() - start);
+    return Math.round(latest);
+  };
 };

@@ -49,6 +49,9 @@ describe("a lane's clock", () => {
     const first = laneClock(clock, undefined);
     mono = 350;
     expect(first()).toBe(300);
+    mono = 10;
+    expect(first()).toBe(300);
+    mono = 350;
     const last = { ...entry(1, 1), atMs: 300, wallMs: 1_000 };
     wall = 61_000;
     expect(laneClock(clock, last)()).toBe(60_300);

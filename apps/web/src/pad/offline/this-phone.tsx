@@ -4,6 +4,7 @@ import { AWAKE_WORDS } from "../feel/awake-words.ts";
 import { usePadDevice } from "../feel/pad-device.ts";
 import type { PadSnapshot } from "../pad-session.ts";
 import { Segment } from "../segment.tsx";
+import styles from "./offline.module.css";
 import { clockWords } from "./offline-words.ts";
 import { OutboxContext } from "./outbox-context.ts";
 import { type PhoneStorage, readPhoneStorage } from "./phone-storage.ts";
@@ -74,7 +75,7 @@ export const ThisPhone = ({ snapshot, onLeave }: ThisPhoneProps) => {
         {clockAheadMinutes !== undefined && <li>{clockWords(clockAheadMinutes)}</li>}
       </ul>
       <Segment
-        label="This phone"
+        label="Save to a file"
         choices={[
           { id: "unsent", label: "Save unsent to a file", onPress: () => save("unsent") },
           {
@@ -82,12 +83,15 @@ export const ThisPhone = ({ snapshot, onLeave }: ThisPhoneProps) => {
             label: "Save everything of this match",
             onPress: () => save({ matchId: record.matchId }),
           },
-          { id: "leave", label: "Hand over or another match", onPress: onLeave },
         ]}
       />
-      <p role="status" data-testid="saved">
+      <p role="status" className={styles.said} data-testid="saved">
         {said}
       </p>
+      <Segment
+        label="This phone"
+        choices={[{ id: "leave", label: "Hand over or another match", onPress: onLeave }]}
+      />
     </section>
   );
 };
