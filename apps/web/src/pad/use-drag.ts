@@ -1,5 +1,6 @@
 import type { SeenPoint } from "@courtloom/tennis";
 import { type PointerEvent, useRef, useState } from "react";
+import { flushSync } from "react-dom";
 import { type CourtMap, type ScreenPoint, toCourt } from "./court-map.ts";
 
 export interface Drag {
@@ -48,7 +49,9 @@ export const useDrag = (map: CourtMap, onDrawn: (drag: Drag) => void) => {
     },
     onPointerMove: (event: PointerEvent<SVGSVGElement>) => {
       if (held.current?.pointer !== event.pointerId) return;
-      follow(moveTo(held.current, placeOf(event)));
+      const next = moveTo(held.current, placeOf(event));
+      // Movements come just before a frame; drawn by React's own schedule they would be seen one frame later. SPEC BN5.
+      flushSync(() => follow(next));
     },
     onPointerUp: (event: PointerEvent<SVGSVGElement>) => {
       if (held.current?.pointer !== event.pointerId) return;
