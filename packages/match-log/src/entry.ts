@@ -83,10 +83,13 @@ export interface EntryAmended {
   readonly from?: string;
 }
 
-/** A fact that was left out, put in before the entry `before`, as if it had been charted there. `from` as in `EntryAmended`. */
+/**
+ * A fact that was left out, put in before the entry `before`, as if it had been charted there; without `before`
+ * after everything so far. `from` as in `EntryAmended`.
+ */
 export interface EntryInserted {
   readonly kind: "EntryInserted";
-  readonly before: string;
+  readonly before?: string;
   readonly fact: Fact;
   readonly from?: string;
 }

@@ -1,4 +1,5 @@
 import { assert, err, ok, type Result } from "@courtloom/core";
+import { amendFact, voidAmendment } from "./amend-fact.ts";
 import {
   type Correction,
   type EntryAmended,
@@ -24,6 +25,8 @@ interface Folding {
   sealed: boolean;
   facts: TrailFact[];
   index: Map<string, number>;
+  /** The fact that each amendment is about. */
+  amends: Map<string, string>;
   refused: Trail["refused"][number][];
   second: Trail["second"][number][];
   progress: Progress;
@@ -46,11 +49,15 @@ const replayAll = (folding: Folding): void => {
   for (const fact of folding.facts) replayFact(folding.progress, fact, byId);
 };
 
-/** The lane of the entry that a correction took its saying from, if it did and that entry stands beside the score. */
-const laneOfSource = (folding: Folding, from: string | undefined): string | undefined =>
-  from === undefined
-    ? undefined
-    : [...folding.refused, ...folding.second].find(({ id }) => id === from)?.laneId;
+/** Whose saying a correction takes over, if it does and the entry `from` stands beside the score. */
+const sourceOf = (
+  folding: Folding,
+  from: string | undefined,
+): Pick<TrailFact, "laneId" | "from"> | undefined => {
+  if (from === undefined) return undefined;
+  const source = [...folding.refused, ...folding.second].find(({ id }) => id === from);
+  return source && { laneId: source.laneId, from };
+};
 
 const factOf = ({ pos, laneId, entry }: LoggedEntry, fact: Fact): TrailFact => ({
   id: entry.id,
@@ -70,10 +77,9 @@ const addFact = (folding: Folding, logged: LoggedEntry, fact: Fact): TrailFact =
 };
 
 const insertFact = (folding: Folding, logged: LoggedEntry, body: EntryInserted): boolean => {
-  const at = folding.index.get(body.before);
+  const at = body.before === undefined ? folding.facts.length : folding.index.get(body.before);
   if (at === undefined) return false;
-  const laneId = laneOfSource(folding, body.from) ?? logged.laneId;
-  folding.facts.splice(at, 0, { ...factOf(logged, body.fact), laneId });
+  folding.facts.splice(at, 0, { ...factOf(logged, body.fact), ...sourceOf(folding, body.from) });
   for (let i = at; i < folding.facts.length; i += 1) {
     const moved = folding.facts[i];
     if (moved) folding.index.set(moved.id, i);
@@ -81,23 +87,35 @@ const insertFact = (folding: Folding, logged: LoggedEntry, body: EntryInserted):
   return true;
 };
 
-const amended = (folding: Folding, target: TrailFact, body: EntryAmended, saidAt: number): TrailFact => ({
-  ...target,
-  fact: body.to,
-  saidAt,
-  laneId: laneOfSource(folding, body.from) ?? target.laneId,
-});
-
-const correct = (folding: Folding, logged: LoggedEntry, body: Correction): boolean => {
-  if (body.kind === "EntryInserted") return insertFact(folding, logged, body);
+const amend = (folding: Folding, { pos, entry }: LoggedEntry, body: EntryAmended): boolean => {
   const at = folding.index.get(body.target);
   const target = at === undefined ? undefined : folding.facts[at];
   if (at === undefined || target === undefined) return false;
-  folding.facts[at] =
-    body.kind === "EntryAmended"
-      ? amended(folding, target, body, logged.pos)
-      : { ...target, voided: body.kind === "EntryVoided" };
+  const said = { id: entry.id, fact: body.to, saidAt: pos };
+  folding.facts[at] = amendFact(target, said, sourceOf(folding, body.from));
+  folding.amends.set(entry.id, body.target);
   return true;
+};
+
+/** Voids or restores a fact, or one of its amendments. */
+const setVoided = (folding: Folding, id: string, voided: boolean): boolean => {
+  const amendedId = folding.amends.get(id);
+  const at = folding.index.get(amendedId ?? id);
+  const target = at === undefined ? undefined : folding.facts[at];
+  if (at === undefined || target === undefined) return false;
+  folding.facts[at] = amendedId === undefined ? { ...target, voided } : voidAmendment(target, id, voided);
+  return true;
+};
+
+const correct = (folding: Folding, logged: LoggedEntry, body: Correction): boolean => {
+  switch (body.kind) {
+    case "EntryInserted":
+      return insertFact(folding, logged, body);
+    case "EntryAmended":
+      return amend(folding, logged, body);
+    default:
+      return setVoided(folding, body.target, body.kind === "EntryVoided");
+  }
 };
 
 /**
@@ -147,6 +165,7 @@ const begin = (opening: LoggedEntry | undefined): Result<Folding, FoldError> => 
     sealed: false,
     facts: [],
     index: new Map(),
+    amends: new Map(),
     refused: [],
     second: [],
     progress: progress.value,
@@ -160,6 +179,9 @@ const resume = (view: MatchView): Folding => ({
   sealed: view.sealed,
   facts: [...view.trail.facts],
   index: new Map(view.trail.facts.map((fact, i) => [fact.id, i])),
+  amends: new Map(
+    view.trail.facts.flatMap(({ id, sayings = [] }) => sayings.slice(1).map((saying) => [saying.id, id])),
+  ),
   refused: [...view.trail.refused],
   second: [...view.trail.second],
   progress: {

@@ -1,3 +1,5 @@
+export type { LaneComparison, LaneRow, LaneRowKind } from "./compare-lanes.ts";
+export { compareLanes, lanesBeside } from "./compare-lanes.ts";
 export type * from "./entry.ts";
 export { DESK_LANE, ENTRY_VERSION, SECOND_EPOCH } from "./entry.ts";
 export type { FoldError } from "./fold.ts";
@@ -7,6 +9,7 @@ export type { Ask, CoachingMode, MatchOpened, OpenedPlayer, Rate, ShotAsks, Usua
 export { ASKS, COACHING_MODES, RATES } from "./opened.ts";
 export type { ChartingLevel, Point, Serve, ServeOutcome } from "./point.ts";
 export { CHARTING_LEVELS, SERVE_OUTCOMES } from "./point.ts";
+export type { PointDifference } from "./point-differences.ts";
 export type {
   BallHeight,
   BallTime,

@@ -29,11 +29,11 @@ const by = (
 ): LoggedEntry[] =>
   log.map((logged) => (positions.includes(logged.pos) ? { ...logged, laneId, epoch } : logged));
 
-const insert = (before: number, fact: EntryBody, from?: number): EntryBody => {
+const insert = (before: number | undefined, fact: EntryBody, from?: number): EntryBody => {
   if (fact.kind !== "PointCharted") throw new Error("a point");
   return {
     kind: "EntryInserted",
-    before: idAt(before),
+    ...(before === undefined ? {} : { before: idAt(before) }),
     fact,
     ...(from === undefined ? {} : { from: idAt(from) }),
   };
@@ -83,6 +83,14 @@ describe("facts put in before others", () => {
     );
   });
 
+  it("[L13] without a place go after everything so far, and what is charted later comes after them", () => {
+    const log = makeLog([...pointsOf("AA"), insert(undefined, pointTo("B")), ...pointsOf("A")]);
+    const view = folded(log);
+    expect(winners(view)).toBe("AABA");
+    expect(stepped(log)).toEqual(view);
+    expect(winners(folded(makeLog([insert(undefined, pointTo("B"))])))).toBe("B");
+  });
+
   it("[L7] are set aside where what they stand before is not in the log", () => {
     const view = folded(makeLog([...pointsOf("A"), insert(99, pointTo("B"))]));
     expect(view.setAside).toEqual([{ pos: 3, id: idAt(3), reason: "unknownTarget" }]);
@@ -113,6 +121,75 @@ describe("second lanes", () => {
       ["lane-2", "B"],
     ]);
     expect(view.trail.facts.find(({ id }) => id === idAt(4))?.laneId).toBe("lane-2");
+  });
+});
+
+describe("what is taken from another lane", () => {
+  const from = (before: number | undefined, winner: "A" | "B", source: number) =>
+    insert(before, pointTo(winner, { level: "every", endOfA: "right", seat: "side" }), source);
+
+  it("[L21] leaves the lead's level and ends, which were seen from another seat", () => {
+    const ends: EntryBody = { kind: "EndsStated", endOfA: "far", since: idAt(2) };
+    const merged = folded(
+      by(makeLog([...pointsOf("AB"), from(undefined, "B", 3)]), "lane-2", SECOND_EPOCH, [3]),
+    );
+    expect([merged.level, merged.endOfA]).toEqual(["score", "near"]);
+    const turned = folded(
+      by(makeLog([...pointsOf("AB"), from(undefined, "B", 3), ends]), "lane-2", SECOND_EPOCH, [3]),
+    );
+    expect(turned.points.map(({ point }) => point.endOfA)).toEqual(["far", "right"]);
+    expect(turned.endOfA).toBe("far");
+  });
+});
+
+describe("amendments", () => {
+  const amend = (target: number, winner: "A" | "B", from?: number): EntryBody => ({
+    kind: "EntryAmended",
+    target: idAt(target),
+    to: pointTo(winner) as Extract<EntryBody, { kind: "PointCharted" }>,
+    ...(from === undefined ? {} : { from: idAt(from) }),
+  });
+
+  it("[L20] are voided and restored by themselves: the fact says again what it said before", () => {
+    const base = [...pointsOf("AA"), amend(2, "B"), amend(2, "A"), amend(3, "B")];
+    const after = (...more: EntryBody[]) => winners(folded(makeLog([...base, ...more])));
+    const undo = (target: number): EntryBody => ({ kind: "EntryVoided", target: idAt(target) });
+    const redo = (target: number): EntryBody => ({ kind: "EntryRestored", target: idAt(target) });
+    expect(after()).toBe("AB");
+    expect(after(undo(5))).toBe("BB");
+    expect(after(undo(4))).toBe("AB");
+    expect(after(undo(5), undo(4))).toBe("AB");
+    expect(after(undo(6), undo(5), redo(6))).toBe("BB");
+    expect(after(undo(2))).toBe("B");
+  });
+
+  it("[L20] that took over another lane's saying give the name back with it", () => {
+    const undo: EntryBody = { kind: "EntryVoided", target: idAt(4) };
+    const log = by(makeLog([...pointsOf("AB"), amend(2, "B", 3), undo]), "lane-2", SECOND_EPOCH, [3]);
+    const before = folded(log.slice(0, 4));
+    expect(before.points.map(({ laneId, point }) => [laneId, point.winner])).toEqual([["lane-2", "B"]]);
+    const view = folded(log);
+    expect(view.points.map(({ laneId, point }) => [laneId, point.winner])).toEqual([["lane-1", "A"]]);
+    expect(stepped(log)).toEqual(view);
+  });
+
+  it("[L20] whatever is amended, voided and restored, step by step equals at once", () => {
+    const steps = fc.array(fc.tuple(fc.constantFrom("amend", "void", "restore"), fc.nat(), fc.boolean()), {
+      maxLength: 25,
+    });
+    fc.assert(
+      fc.property(steps, (chosen) => {
+        const bodies = pointsOf("ABAB");
+        for (const [kind, at, toA] of chosen) {
+          const target = (at % bodies.length) + 2;
+          if (kind === "amend") bodies.push(amend(target, toA ? "A" : "B"));
+          else bodies.push({ kind: kind === "void" ? "EntryVoided" : "EntryRestored", target: idAt(target) });
+        }
+        const log = makeLog(bodies);
+        expect(stepped(log)).toEqual(folded(log));
+      }),
+      { seed: 20261125, numRuns: 200 },
+    );
   });
 });
 

@@ -20,14 +20,15 @@ export interface Progress {
 const turnedIf = (odd: boolean, end: EndSeen | undefined): EndSeen | undefined =>
   odd && end !== undefined ? turnEnds(end) : end;
 
-/** Turns the points charted from `since` on, unless they were amended after the statement. SPEC L9. */
+/** Turns the points charted from `since` on, but none that was amended after the statement or seen by somebody else. SPEC L9. */
 const turnSince = (progress: Progress, facts: ReadonlyMap<string, TrailFact>, since: string, pos: number) => {
   const first = progress.points.findIndex((p) => p.id === since);
   if (first < 0) return false;
   for (let i = first; i < progress.points.length; i += 1) {
     const viewed = progress.points[i];
     assert(viewed, "index within points");
-    if ((facts.get(viewed.id)?.saidAt ?? 0) > pos) continue;
+    const fact = facts.get(viewed.id);
+    if (fact?.from !== undefined || (fact?.saidAt ?? 0) > pos) continue;
     progress.points[i] = { ...viewed, point: { ...viewed.point, endOfA: turnEnds(viewed.point.endOfA) } };
   }
   return true;
@@ -72,7 +73,7 @@ export const replayFact = (
   facts: ReadonlyMap<string, TrailFact>,
 ): void => {
   if (trailFact.voided) return;
-  const { fact, id, pos, laneId, wallMs } = trailFact;
+  const { fact, id, pos, laneId, wallMs, from } = trailFact;
   const event = scoreEventOf(fact);
   if (!event) {
     const reason = applyCharting(progress, trailFact, facts);
@@ -96,7 +97,8 @@ export const replayFact = (
   const { server } = before;
   const { subjects } = progress;
   progress.points.push({ id, pos, laneId, wallMs, point: fact.point, before, after, server, subjects });
-  progress.level = fact.point.level;
   progress.suspended = false;
-  progress.endOfA = turnedIf(turned, fact.point.endOfA);
+  if (from === undefined) progress.level = fact.point.level;
+  // What was taken from somebody else's lane was seen from their seat; the lead's ends go on by the score.
+  progress.endOfA = turnedIf(turned, from === undefined ? fact.point.endOfA : progress.endOfA);
 };

@@ -1,6 +1,16 @@
 import type { ScoreBoard } from "@courtloom/tennis";
 import type { Fact } from "./entry.ts";
 
+/** What a fact was said to be: at first, under its own id, and by each amendment, under that entry's id. */
+export interface Saying {
+  readonly id: string;
+  readonly fact: Fact;
+  readonly laneId: string;
+  readonly saidAt: number;
+  readonly from?: string;
+  readonly voided: boolean;
+}
+
 /** A fact in its place, with what corrections have made of it. */
 export interface TrailFact {
   readonly id: string;
@@ -12,6 +22,10 @@ export interface TrailFact {
   /** Pos of the last amendment, or of the entry itself. */
   readonly saidAt: number;
   readonly voided: boolean;
+  /** The entry of another lane whose saying this is; another person saw it, perhaps from another seat. */
+  readonly from?: string;
+  /** From the first on; absent while it was never amended. */
+  readonly sayings?: readonly Saying[];
 }
 
 /** What the fold keeps beside what it shows, to go on from here. */

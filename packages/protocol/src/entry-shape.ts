@@ -108,7 +108,12 @@ const fact = z.discriminatedUnion("kind", [
 const laneBody = z.union([
   fact,
   z.strictObject({ kind: z.literal("EntryAmended"), target: uuid, to: fact, from: uuid.optional() }),
-  z.strictObject({ kind: z.literal("EntryInserted"), before: uuid, fact, from: uuid.optional() }),
+  z.strictObject({
+    kind: z.literal("EntryInserted"),
+    before: uuid.optional(),
+    fact,
+    from: uuid.optional(),
+  }),
   z.strictObject({ kind: z.literal("EntryVoided"), target: uuid }),
   z.strictObject({ kind: z.literal("EntryRestored"), target: uuid }),
 ]);

@@ -46,7 +46,7 @@ const wire = (): string =>
  */
 const HASHES: Readonly<Record<number, string>> = {
   1: "54fb55df0045806f",
-  2: "e7e96c5381af1b9c",
+  2: "7964e75b8dc69620",
 };
 
 describe("the version of the messages", () => {

@@ -89,7 +89,7 @@ export const entryWords = (names: ByPlayer<string>, body: EntryBody, place: stri
     case "EntryAmended":
       return `Corrected ${place}: ${factWords(names, body.to)}`;
     case "EntryInserted":
-      return `Put in before ${place}: ${factWords(names, body.fact)}`;
+      return `Put in ${body.before === undefined ? "at the end" : `before ${place}`}: ${factWords(names, body.fact)}`;
     default:
       return factWords(names, body);
   }
