@@ -3,7 +3,8 @@ import { expect, type Page } from "@playwright/test";
 import { chartPoint } from "../fixtures/chart-court.ts";
 import { findViolations } from "../fixtures/find-violations.ts";
 import { picturePath } from "../fixtures/look-at.ts";
-import { allSent, startCharting, test } from "./pad-day.ts";
+import { test } from "./offline-day.ts";
+import { allSent, startCharting } from "./pad-day.ts";
 import { agrees, entriesOnPhone, untilKept } from "./phone-outbox.ts";
 
 /** Presses a button of "This phone" and answers the saved file's name and text. */

@@ -6,7 +6,8 @@ import { chartPoint, drawStroke, enterCourt } from "../fixtures/chart-court.ts";
 import { findSmallTargets } from "../fixtures/find-small-targets.ts";
 import { findViolations } from "../fixtures/find-violations.ts";
 import { picturePath } from "../fixtures/look-at.ts";
-import { allSent, answerStart, OWN, PHONE, startCharting, test } from "./pad-day.ts";
+import { test } from "./offline-day.ts";
+import { allSent, answerStart, OWN, PHONE, startCharting } from "./pad-day.ts";
 import { agrees, entriesOnPhone, foldOf, untilKept } from "./phone-outbox.ts";
 
 const NOON_MS = Date.parse("2026-05-30T12:00:00Z");

@@ -21,8 +21,8 @@ export interface PadDay {
   readonly matchOf: (court: number) => Promise<string>;
 }
 
-const makePadDay = async (browser: Browser, contexts: BrowserContext[]): Promise<PadDay> => {
-  const product = await startProduct("pad");
+const makePadDay = async (browser: Browser, contexts: BrowserContext[], name: string): Promise<PadDay> => {
+  const product = await startProduct(name);
   const open = async (size: { readonly width: number; readonly height: number }): Promise<Page> => {
     const context = await browser.newContext({ viewport: size, hasTouch: true });
     contexts.push(context);
@@ -63,19 +63,22 @@ const makePadDay = async (browser: Browser, contexts: BrowserContext[]): Promise
   };
 };
 
-/** Tests that share one product and day; each charts a court of its own. */
-export const test = base.extend<object, { day: PadDay }>({
-  day: [
-    async ({ browser }, use) => {
-      const contexts: BrowserContext[] = [];
-      const day = await makePadDay(browser, contexts);
-      await use(day);
-      for (const context of contexts) await context.close();
-      await day.product.stop();
-    },
-    { scope: "worker", timeout: 600_000 },
-  ],
-});
+/** Tests that share one product, with its data in a folder of that name, and one day; each charts a court of its own. */
+export const padTest = (name: string) =>
+  base.extend<object, { day: PadDay }>({
+    day: [
+      async ({ browser }, use) => {
+        const contexts: BrowserContext[] = [];
+        const day = await makePadDay(browser, contexts, name);
+        await use(day);
+        for (const context of contexts) await context.close();
+        await day.product.stop();
+      },
+      { scope: "worker", timeout: 600_000 },
+    ],
+  });
+
+export const test = padTest("pad");
 
 /** Who is at the near end, or the left one, when charting begins. */
 export const answerStart = async (page: Page, near: string, server: string = OWN): Promise<void> => {
