@@ -101,6 +101,20 @@ describe("charting as second", () => {
     expect(lastTile(there)?.staff?.seconds).toEqual(["Rosa T."]);
   });
 
+  it("[LV39] tells every phone whose the match's other lanes are, on every node", async () => {
+    const { world, dana, rosa } = await begin();
+    const beat = (peer: FakePeer, no: number) =>
+      peer.ask("lane.beat", { ...laneOf(no), unsent: 0, wallMs: 1 });
+    expect(await beat(dana, 1)).not.toHaveProperty("others");
+    await chart(rosa, 2, 1, 1);
+    expect(await beat(dana, 1)).toMatchObject({ others: [{ laneId: "lane-2", chartist: "Rosa T." }] });
+    expect(await beat(rosa, 2)).toMatchObject({ others: [{ laneId: "lane-1", chartist: "Dana H." }] });
+    const other = world.addNode().connect("helper");
+    await open(other, 1);
+    await world.time.advance(2_500);
+    expect(await beat(other, 1)).toMatchObject({ others: [{ laneId: "lane-2", chartist: "Rosa T." }] });
+  });
+
   it("[LV38] goes on when the lead changes hands, and what was charted stays beside the score", async () => {
     const { world, node, dana, rosa } = await begin();
     await chart(rosa, 2, 1, 2);

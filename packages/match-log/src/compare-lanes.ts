@@ -25,6 +25,8 @@ export interface LaneRow {
   readonly chartsMore: boolean;
   /** The correction that puts the other lane's saying into the score, where it would change something. */
   readonly merge?: EntryAmended | EntryInserted;
+  /** The correction that took the other lane's saying over, where one did; voiding it undoes that. */
+  readonly mergedBy?: string;
 }
 
 export interface LaneComparison {
@@ -38,15 +40,22 @@ export interface LaneComparison {
   readonly pointCount: number;
 }
 
-/** A lane's telling, and which entries in it are its own beside the score. */
+/** A lane's telling beside the lead's, and which entries in it are its own beside the score. */
 interface Telling {
   readonly view: MatchView;
   readonly facts: ReadonlyMap<string, TrailFact>;
   readonly beside: ReadonlySet<string>;
+  readonly leadFacts: ReadonlyMap<string, TrailFact>;
 }
 
 /** The entry that says what the fact says now: its own, or the amendment that holds. */
 const sayingId = ({ id, sayings }: TrailFact): string => sayings?.findLast(({ voided }) => !voided)?.id ?? id;
+
+/** Every entry that said something of a fact. */
+const saysOf = (fact: TrailFact | undefined, id: string): readonly string[] => [
+  id,
+  ...(fact?.sayings ?? []).map((saying) => saying.id),
+];
 
 const besideIds = ({ trail }: MatchView, laneId: string): ReadonlySet<string> =>
   new Set([
@@ -118,6 +127,8 @@ const rowsOf = (
     const more = chartsMore(lead, other);
     const to = taken(other, lead.subjects);
     const merge = { kind: "EntryAmended", target: lead.id, to, from } as const;
+    const mine = telling.leadFacts.get(lead.id);
+    const isMerged = mine?.from !== undefined && saysOf(fact, other.id).includes(mine.from);
     const kind = differences.length > 0 ? "differs" : "same";
     return {
       kind,
@@ -126,6 +137,7 @@ const rowsOf = (
       differences,
       chartsMore: more,
       ...(differences.length > 0 || more ? { merge } : {}),
+      ...(mine && isMerged ? { mergedBy: sayingId(mine) } : {}),
     };
   });
 };
@@ -138,11 +150,9 @@ const trimmed = (rows: readonly LaneRow[]): readonly LaneRow[] => {
 };
 
 const compare = (view: MatchView, telling: Telling): readonly LaneRow[] => {
-  const leadFacts = new Map(view.trail.facts.map((fact) => [fact.id, fact]));
   const isOne = (lead: ViewedPoint, other: ViewedPoint): boolean => {
-    const source = leadFacts.get(lead.id)?.from;
-    const told = telling.facts.get(other.id);
-    const ids = [other.id, ...(told?.sayings ?? []).map(({ id }) => id)];
+    const source = telling.leadFacts.get(lead.id)?.from;
+    const ids = saysOf(telling.facts.get(other.id), other.id);
     return lead.id === other.id || (source !== undefined && ids.includes(source));
   };
   const timeline = timelineOf(view);
@@ -178,7 +188,8 @@ export const compareLanes = (
   if (!told.ok) return undefined;
   const facts = new Map(told.value.trail.facts.map((fact) => [fact.id, fact]));
   const beside = besideIds(view, laneId);
-  const rows = compare(view, { view: told.value, facts, beside });
+  const leadFacts = new Map(view.trail.facts.map((fact) => [fact.id, fact]));
+  const rows = compare(view, { view: told.value, facts, beside, leadFacts });
   const countOf = (kind: LaneRowKind): number => rows.filter((row) => row.kind === kind).length;
   const role = view.trail.second.some((each) => each.laneId === laneId) ? "second" : "late";
   const counts = {

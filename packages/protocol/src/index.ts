@@ -45,7 +45,7 @@ export type {
   RejectedEntry,
 } from "./up/lane-append.ts";
 export { laneAppendShape } from "./up/lane-append.ts";
-export type { LaneBeat, LaneBeatReply } from "./up/lane-beat.ts";
+export type { LaneBeat, LaneBeatReply, LaneChartist } from "./up/lane-beat.ts";
 export { laneBeatShape } from "./up/lane-beat.ts";
 export type { LaneOpen, LaneOpened, LaneOpenReply, LeadTakenRefusal } from "./up/lane-open.ts";
 export { laneOpenShape } from "./up/lane-open.ts";

@@ -109,6 +109,23 @@ describe("a second lane", () => {
     expect(phone.status().second?.leader?.by).toBe("Dana H.");
   });
 
+  it("[SY37] hears with a beat who wrote the match's other lanes, and keeps that until it changes", () => {
+    const phone = besideLead();
+    phone.answerOpen(opened(-1, 0, false));
+    expect(phone.status().others).toEqual([]);
+    const beat = (others?: readonly { laneId: string; chartist: string }[]) => {
+      const heard = others ? { others } : {};
+      const reply = { ok: true, serverMs: 5_000, leads: false, ...heard } as const;
+      phone.send({ type: "beatAnswered", laneId: "lane-1", reply });
+    };
+    beat([{ laneId: "lane-9", chartist: "Rosa T." }]);
+    const first = phone.status().others;
+    expect(first).toEqual([{ laneId: "lane-9", chartist: "Rosa T." }]);
+    beat([{ laneId: "lane-9", chartist: "Rosa T." }]);
+    beat();
+    expect(phone.status().others).toBe(first);
+  });
+
   it("[SY34] takes along what was charted before anybody answered, also without a link", () => {
     const phone = makePhone();
     phone.chart("a");

@@ -1,5 +1,5 @@
 import { ENTRY_VERSION, type Entry } from "@courtloom/match-log";
-import type { LaneBeatReply, RefusalCode } from "@courtloom/protocol";
+import type { LaneBeatReply, LaneChartist, RefusalCode } from "@courtloom/protocol";
 import { BEAT_EVERY_MS, PROTOCOL_VERSION } from "@courtloom/protocol/names";
 import { appendAnswered } from "./append-answered.ts";
 import { chartSecond } from "./chart-second.ts";
@@ -71,8 +71,14 @@ const beatDue = (state: LaneState, env: LaneEnv): LaneStep => {
   );
 };
 
+/** The state itself when nothing is new in it. */
+const withOthers = (state: LaneState, others: readonly LaneChartist[] | undefined): LaneState =>
+  !others || JSON.stringify(others) === JSON.stringify(state.others) ? state : { ...state, others };
+
 const beatAnswered = (before: LaneState, reply: LaneBeatReply, env: LaneEnv): LaneStep => {
-  const state = reply.ok ? withClock(before, env.wallMs() - reply.serverMs) : before;
+  const state = reply.ok
+    ? withOthers(withClock(before, env.wallMs() - reply.serverMs), reply.others)
+    : before;
   if (state.phase !== "open") return only(state);
   // Somebody took over, or how they fare is due: the answer to opening the lane again tells.
   // A second lane leads never, and hears who does when the log says that the lead went elsewhere.
@@ -122,7 +128,7 @@ const react = (state: LaneState, event: LaneEvent, env: LaneEnv): LaneStep => {
     case "chartSecond":
       return chartSecond(state, env);
     case "leadMoved":
-      return only(state.phase === "open" && !state.inFlight ? { ...state, phase: "closed" } : state);
+      return only(state.phase === "open" ? { ...state, phase: "closed" } : state);
     case "sealed":
       return sealed(state, event.wallMs);
   }

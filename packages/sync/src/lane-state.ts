@@ -4,6 +4,7 @@ import type {
   LaneAppendReply,
   LaneBeat,
   LaneBeatReply,
+  LaneChartist,
   LaneOpen,
   LaneOpenReply,
   Leader,
@@ -47,6 +48,8 @@ export interface LaneState {
   readonly leader?: Leader;
   /** A person asked for the lead; said with the next `lane.open`. */
   readonly takesOver?: true;
+  /** Who wrote the match's other lanes, as the server said last. */
+  readonly others?: readonly LaneChartist[];
   readonly requests: number;
   /** Failures in a row. */
   readonly failures: number;

@@ -1,5 +1,5 @@
 import type { Entry } from "@courtloom/match-log";
-import type { Leader, RefusalCode, RejectedEntry } from "@courtloom/protocol";
+import type { LaneChartist, Leader, RefusalCode, RejectedEntry } from "@courtloom/protocol";
 import { unsentCount } from "./lane-counts.ts";
 import type { LaneState } from "./lane-state.ts";
 
@@ -19,6 +19,8 @@ export interface LaneStatus {
   readonly leader?: Leader;
   /** This lane is a second one, which is as it should be; with who leads, if anybody is known to. */
   readonly second?: { readonly leader?: Leader };
+  /** Who wrote the match's other lanes, as far as heard. The same array until it changes. */
+  readonly others: readonly LaneChartist[];
   readonly unsent: number;
   readonly rejected: readonly QuarantinedEntry[];
   /** True when an entry is held by the open page alone. */
@@ -37,6 +39,8 @@ const signalOf = (state: LaneState): LaneSignal => {
   return state.link === "down" && state.record.opening ? "noSignal" : "connecting";
 };
 
+const NOBODY: readonly LaneChartist[] = [];
+
 const leading = ({ record, leader }: LaneState): Pick<LaneStatus, "leader" | "second"> => {
   const known = leader ? { leader } : {};
   return record.second ? { second: known } : known;
@@ -46,6 +50,7 @@ export const laneStatus = (state: LaneState): LaneStatus => ({
   signal: signalOf(state),
   ...(state.stoppedBy ? { refusal: state.stoppedBy } : {}),
   ...leading(state),
+  others: state.others ?? NOBODY,
   unsent: unsentCount(state),
   rejected: state.record.rejected.flatMap((rejected) => {
     const entry = state.entries[rejected.n - 1];

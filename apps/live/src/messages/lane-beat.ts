@@ -3,7 +3,7 @@ import { authoriseMatch, laneOwnerOf, mayContinue } from "../authority.ts";
 import { refuse } from "../refuse.ts";
 import type { MessageContext, MessageKind } from "./message-context.ts";
 
-/** Only the lead's phone says whether its court is heard. */
+/** Only the lead's phone says whether its court is heard. Every phone hears whose the other lanes are. */
 const handle = async (message: LaneBeat, context: MessageContext): Promise<LaneBeatReply> => {
   const { principal, directory, heard, runtime } = context;
   const { matchId, laneId, unsent } = message;
@@ -17,7 +17,8 @@ const handle = async (message: LaneBeat, context: MessageContext): Promise<LaneB
   // Until the head could be read nobody is told that the lead is gone.
   const leads = (room.head()?.leadLaneId ?? laneId) === laneId;
   if (leads) heard.speak({ ...match, heardMs: serverMs, unsent });
-  return { ok: true, serverMs, leads };
+  const others = room.chartists().filter((lane) => lane.laneId !== laneId);
+  return { ok: true, serverMs, leads, ...(others.length > 0 ? { others } : {}) };
 };
 
 export const laneBeat: MessageKind<LaneBeat> = { shape: laneBeatShape, handle };

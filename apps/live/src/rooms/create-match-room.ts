@@ -17,7 +17,7 @@ import type { Viewer } from "../viewer.ts";
 import type { HeardBook } from "./heard-book.ts";
 import { createLogReader, type LogReader } from "./log-reader.ts";
 import type { LaneBegun, MatchRoom, OpenLaneAsk, Sight } from "./match-room.ts";
-import { secondChartists, secondLanes } from "./second-chartists.ts";
+import { lanesIn, secondChartists } from "./second-chartists.ts";
 import { createSerial } from "./serial.ts";
 
 export interface RoomDeps {
@@ -82,8 +82,8 @@ export const createMatchRoom = (ref: MatchRef, deps: RoomDeps): MatchRoom => {
     const { heardMs, unsent } = now.value;
     if (heardMs !== null) deps.heard.learn({ ...ref, heardMs, unsent: unsent ?? 0 });
   };
-  const lacksNames = (): boolean => secondLanes(reader.log().view).some((laneId) => !names.has(laneId));
-  /** A second lane may have been opened on another node, or before this room began. */
+  const lacksNames = (): boolean => lanesIn(reader.log().view).some((laneId) => !names.has(laneId));
+  /** A lane may have been opened on another node, or before this room began. */
   const learnNames = async (): Promise<void> => {
     const lanes = lacksNames() ? await store.lanes(ref) : undefined;
     if (lanes?.ok) for (const { laneId, chartist } of lanes.value) names.set(laneId, chartist);
@@ -184,6 +184,11 @@ export const createMatchRoom = (ref: MatchRef, deps: RoomDeps): MatchRoom => {
     head: () => head,
     secondChartists: () => secondChartists(reader.log().view, names),
     lacksNames,
+    chartists: () =>
+      lanesIn(reader.log().view).flatMap((laneId) => {
+        const chartist = names.get(laneId);
+        return chartist === undefined ? [] : [{ laneId, chartist }];
+      }),
     takeHead: (next) => {
       head = next;
       changed();

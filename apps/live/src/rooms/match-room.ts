@@ -1,5 +1,6 @@
 import type { Result } from "@courtloom/core";
 import type { ChartingLevel, LoggedEntry, MatchView } from "@courtloom/match-log";
+import type { LaneChartist } from "@courtloom/protocol";
 import type {
   Appended,
   AppendItem,
@@ -69,6 +70,8 @@ export interface MatchRoom {
   readonly takeHead: (head: MatchHead) => void;
   /** Names of those who charted beside the lead. */
   readonly secondChartists: () => readonly string[];
+  /** Who charted in each lane that has something in the log, as far as known. */
+  readonly chartists: () => readonly LaneChartist[];
   /** Such a name could not be read yet; the next `catchUp` asks again. */
   readonly lacksNames: () => boolean;
   /** Opens the log first if nobody has. A lane that leads is heard by that. */

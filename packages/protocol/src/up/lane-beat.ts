@@ -20,7 +20,21 @@ export const laneBeatShape = z.strictObject({
   wallMs: wallField,
 }) satisfies z.ZodType<LaneBeat>;
 
-/** `leads` is false once somebody took over; opening the lane again tells who. */
+/** Who charts, or charted, in a lane. */
+export interface LaneChartist {
+  readonly laneId: string;
+  readonly chartist: string;
+}
+
+/**
+ * `leads` is false once somebody took over; opening the lane again tells who. `others`: who wrote the match's
+ * other lanes, as far as known; absent when nobody did.
+ */
 export type LaneBeatReply =
-  | { readonly ok: true; readonly serverMs: number; readonly leads: boolean }
+  | {
+      readonly ok: true;
+      readonly serverMs: number;
+      readonly leads: boolean;
+      readonly others?: readonly LaneChartist[];
+    }
   | Refusal;
