@@ -49,6 +49,23 @@ describe("courtside", () => {
     expect(await asking(coach)).toEqual(err("signed_out"));
   });
 
+  it("[PD74, WB2] tells staff what goes on elsewhere that day, names and no plan, and a helper nothing of it", async () => {
+    const answer = await asking(coach, ids.elsewhere);
+    expect(answer.ok && answer.value.elsewhere).toEqual(
+      [ids.open, ids.waiting].map((matchId) => ({
+        matchId,
+        courtName: "Court 1",
+        names: { A: "Noor V.", B: "Visitor red" },
+        state: matchId === ids.open ? "playing" : "waiting",
+        ...(matchId === ids.open ? { charting: "Rosa T." } : {}),
+      })),
+    );
+    const there = await asking(coach, ids.open);
+    expect(there.ok && there.value.elsewhere?.map(({ matchId }) => matchId)).toEqual([ids.elsewhere]);
+    const byCode = await asking(helper);
+    expect(byCode.ok && byCode.value).not.toHaveProperty("elsewhere");
+  });
+
   it("[WB2] tells nothing to a wall, to nobody, and about matches that are not there", async () => {
     expect(await asking(wall)).toEqual(err("forbidden"));
     expect(await asking(undefined)).toEqual(err("signed_out"));

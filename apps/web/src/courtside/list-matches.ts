@@ -2,7 +2,7 @@ import type { ApiStore, CourtRow, MatchRow, MatchStage } from "@courtloom/api";
 import { byPlayer, type Side } from "@courtloom/core";
 import type { MatchHead } from "@courtloom/db";
 import type { TileState } from "@courtloom/protocol";
-import type { CourtsideMatch } from "../pad/courtside.ts";
+import type { CourtsideMatch, Elsewhere } from "../pad/courtside.ts";
 
 /** What the list is made from; satisfied by the stores. */
 export interface CourtsideSource {
@@ -71,18 +71,51 @@ export const courtOfDay = async (
   };
 };
 
-/** One match that staff name, with its court's name; undefined when the academy has no such match. */
+/** What is being played or waiting on a day's other courts than one, in order of the courts. */
+const elsewhere = async (
+  source: CourtsideSource,
+  at: { readonly academyId: string; readonly dayId: string; readonly courtId: string },
+  chartist: string,
+): Promise<readonly Elsewhere[]> => {
+  const { academyId, dayId, courtId } = at;
+  const courts = (await source.dayBoard({ academyId, dayId }))?.courts ?? [];
+  const rows = await source.dayMatches({ academyId, dayId });
+  const found = courts
+    .filter((court) => court.courtId !== courtId)
+    .flatMap((court) => rows.filter((row) => row.courtId === court.courtId).map((row) => ({ court, row })));
+  const told = await Promise.all(
+    found.map(async ({ court, row }): Promise<readonly Elsewhere[]> => {
+      const { matchId, names, state, charting } = await toCourtside(source, academyId, row, chartist);
+      if (state === "empty" || state === "over") return [];
+      const by = charting === undefined ? {} : { charting };
+      return [{ matchId, courtName: court.name, names, state, ...by }];
+    }),
+  );
+  return told.flat();
+};
+
+export interface CourtForStaff {
+  readonly courtName: string;
+  readonly matches: readonly CourtsideMatch[];
+  readonly elsewhere: readonly Elsewhere[];
+}
+
+/** One match that staff name, with its court's name and the day's other courts; undefined when the academy has no such match. */
 export const matchForStaff = async (
   source: CourtsideSource,
   academyId: string,
   matchId: string,
   chartist: string,
-): Promise<{ readonly courtName: string; readonly matches: readonly CourtsideMatch[] } | undefined> => {
+): Promise<CourtForStaff | undefined> => {
   const match = await source.matchCard({ academyId, matchId });
   if (!match) return undefined;
   const { dayId, courtId } = match;
-  const there =
-    dayId && courtId ? await courtOfDay(source, { academyId, dayId, courtId }, chartist) : undefined;
-  if (there) return { courtName: there.court.name, matches: there.matches };
-  return { courtName: "No court yet", matches: [await toCourtside(source, academyId, match, chartist)] };
+  const at = dayId && courtId ? { academyId, dayId, courtId } : undefined;
+  const there = at && (await courtOfDay(source, at, chartist));
+  if (at && there) {
+    const others = await elsewhere(source, at, chartist);
+    return { courtName: there.court.name, matches: there.matches, elsewhere: others };
+  }
+  const alone = await toCourtside(source, academyId, match, chartist);
+  return { courtName: "No court yet", matches: [alone], elsewhere: [] };
 };

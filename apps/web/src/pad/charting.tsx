@@ -1,11 +1,14 @@
 import type { MatchView } from "@courtloom/match-log";
+import { useSecondCourt } from "./courts/second-court.ts";
 import type { CourtsideMatch } from "./courtside.ts";
 import { DrawnPoint } from "./drawn-point.tsx";
 import { GoBar } from "./go-bar.tsx";
+import { KeyMapSheet } from "./keys/key-map-sheet.tsx";
+import { usePadKeys } from "./keys/use-pad-keys.ts";
 import { MoreSheet } from "./more-sheet.tsx";
 import { OverPanel } from "./over-panel.tsx";
 import type { PadSession, PadSnapshot } from "./pad-session.ts";
-import type { PadSettings } from "./pad-settings.ts";
+import type { PadLevel, PadSettings } from "./pad-settings.ts";
 import type { PointFrame } from "./point-draft.ts";
 import { sayIdle } from "./say-idle.ts";
 import { ScoreLines } from "./score-lines.tsx";
@@ -33,6 +36,14 @@ export const Charting = (props: ChartingProps) => {
   const names = shortNames(match.names);
   const charting = useCharting({ session, snapshot, view, frame, names });
   const secondsLeft = useSecondsLeft(view.score, view.points.at(-1)?.wallMs);
+  const changeLevel = (level: PadLevel) => {
+    if (level === snapshot.level) return;
+    charting.send({ type: "cleared" });
+    void charting.changeLevel(level);
+    onSettings({ ...settings, level });
+  };
+  const onOtherCourt = useSecondCourt()?.other?.go;
+  const keys = usePadKeys({ charting, props, onLevel: changeLevel, onOtherCourt });
   const { draft, redrawing } = charting.state;
   const { message } = charting;
   const idle = sayIdle({
@@ -62,16 +73,20 @@ export const Charting = (props: ChartingProps) => {
           onPoint={charting.notSeen}
         />
       ) : (
-        <DrawnPoint charting={charting} props={props} idle={idle} />
+        <DrawnPoint charting={charting} props={props} idle={keys.ball.text ?? idle} keyed={keys.ball.drag} />
       )}
       <GoBar
         canUndo={charting.canUndo}
         busy={charting.busy}
+        hand={settings.hand}
         done={snapshot.level === "score" || view.score.over ? undefined : { next: charting.done }}
         onUndo={charting.undo}
         onDone={charting.onDone}
         onMore={() => onMore(true)}
       />
+      {keys.isMapOpen && (
+        <KeyMapSheet names={names} seat={frame.seat} draws={keys.draws} onClose={() => keys.showMap(false)} />
+      )}
       {more && (
         <MoreSheet
           names={names}
@@ -79,12 +94,8 @@ export const Charting = (props: ChartingProps) => {
           settings={settings}
           drawing={draft.shots.length > 0}
           act={{
-            level: (level) => {
-              if (level === snapshot.level) return;
-              charting.send({ type: "cleared" });
-              void charting.changeLevel(level);
-              onSettings({ ...settings, level });
-            },
+            level: changeLevel,
+            showKeys: () => keys.showMap(true),
             subject: (side) => {
               charting.send({ type: "cleared" });
               void charting.chart({ kind: "SubjectsChanged", subjects: [side] });

@@ -21,6 +21,8 @@ interface CourtAreaProps {
   readonly redrawing: boolean;
   /** What the strip says while no finger draws. */
   readonly idle: StripText;
+  /** A ball that is being drawn by keys. */
+  readonly keyed: Drag | undefined;
   readonly onDrawn: (drag: Drag) => void;
 }
 
@@ -44,7 +46,7 @@ const strikerOf = (props: CourtAreaProps, from: SeenPoint): Side => {
 };
 
 const SizedCourt = (props: CourtAreaProps & { readonly size: Size }) => {
-  const { names, frame, shots, opened, idle, onDrawn, size } = props;
+  const { names, frame, shots, opened, idle, keyed, onDrawn, size } = props;
   const height = Math.max(80, size.height - STRIP_PX);
   const map = useMemo(() => makeCourtMap(frame.seat, size.width, height), [frame.seat, size.width, height]);
   const { live, handlers } = useDrag(map, onDrawn);
@@ -60,15 +62,16 @@ const SizedCourt = (props: CourtAreaProps & { readonly size: Size }) => {
     : idle;
   return (
     <>
-      <Strip text={text} look={striker !== undefined} />
+      <Strip text={text} look={striker !== undefined || keyed !== undefined} />
       <CourtDrawing
         map={map}
         names={names}
         frame={frame}
         shots={shots}
         top={opened ?? shots.length - 1}
-        live={live && { drag: live, stroke }}
-        handlers={handlers}
+        live={live ? { drag: live, stroke } : keyed && { drag: keyed, stroke: undefined }}
+        // On the way of Tab, for keys draw here.
+        handlers={{ tabIndex: 0, ...handlers }}
         width={size.width}
         height={height}
       />

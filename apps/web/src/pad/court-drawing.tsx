@@ -36,7 +36,7 @@ export const CourtDrawing = (props: CourtDrawingProps) => {
       height={height}
       viewBox={`0 0 ${width} ${height}`}
       role="application"
-      aria-label="Court. Drag from where the ball was struck to where it went."
+      aria-label="Court. Drag from where the ball was struck to where it went, or press two letters. Question mark shows the keys."
       data-testid="court"
       data-map={JSON.stringify(map)}
       data-end-of-a={frame.endOfA}

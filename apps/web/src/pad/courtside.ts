@@ -36,6 +36,15 @@ export interface CourtsideMatch {
   readonly due?: string;
 }
 
+/** A match of the same day on another court, for staff who take a second court. */
+export interface Elsewhere {
+  readonly matchId: string;
+  readonly courtName: string;
+  readonly names: ByPlayer<string>;
+  readonly state: Exclude<TileState, "empty" | "over">;
+  readonly charting?: string;
+}
+
 /** The court, who charts, and the matches on it in order of play. */
 export interface Courtside {
   readonly courtName: string;
@@ -44,6 +53,8 @@ export interface Courtside {
   /** True for a signed-in member of staff, false for a helper with a code. */
   readonly staff: boolean;
   readonly matches: readonly CourtsideMatch[];
+  /** For staff only: what is being played or waiting on the day’s other courts, in order of the courts. */
+  readonly elsewhere?: readonly Elsewhere[];
 }
 
 export const COURTSIDE_REFUSALS = [

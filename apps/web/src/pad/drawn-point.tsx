@@ -13,17 +13,19 @@ import { endingOf, nextStriker } from "./read-draft.ts";
 import type { sayIdle } from "./say-idle.ts";
 import { ServeRow } from "./serve-row.tsx";
 import { shortNames } from "./short-names.ts";
-import { tick } from "./tick.ts";
 import type { useCharting } from "./use-charting.ts";
+import type { Drag } from "./use-drag.ts";
 
 interface DrawnPointProps {
   readonly charting: ReturnType<typeof useCharting>;
   readonly props: ChartingProps;
   readonly idle: ReturnType<typeof sayIdle>;
+  /** A ball that is being drawn by keys. */
+  readonly keyed: Drag | undefined;
 }
 
 /** What is open for mending, in place of what comes next. */
-const MendRows = ({ charting, props }: Omit<DrawnPointProps, "idle">) => {
+const MendRows = ({ charting, props }: Pick<DrawnPointProps, "charting" | "props">) => {
   const { state, send } = charting;
   const { draft, opened, redrawing } = state;
   const names = shortNames(props.match.names);
@@ -43,7 +45,7 @@ const MendRows = ({ charting, props }: Omit<DrawnPointProps, "idle">) => {
 };
 
 /** The rows for what comes next: the serve, or how the point ended. */
-const NextRows = ({ charting, props }: Omit<DrawnPointProps, "idle">) => {
+const NextRows = ({ charting, props }: Pick<DrawnPointProps, "charting" | "props">) => {
   const { frame, match } = props;
   const { state, send } = charting;
   const { draft, opened } = state;
@@ -78,7 +80,7 @@ const NextRows = ({ charting, props }: Omit<DrawnPointProps, "idle">) => {
 };
 
 /** The court, and under it what is asked: at key balls and at every ball. */
-export const DrawnPoint = ({ charting, props, idle }: DrawnPointProps) => {
+export const DrawnPoint = ({ charting, props, idle, keyed }: DrawnPointProps) => {
   const { frame, match, view, snapshot } = props;
   const { send, state } = charting;
   const { draft, opened, redrawing } = state;
@@ -97,10 +99,8 @@ export const DrawnPoint = ({ charting, props, idle }: DrawnPointProps) => {
         opened={typeof opened === "number" ? opened : undefined}
         redrawing={redrawing}
         idle={idle}
-        onDrawn={(drag) => {
-          tick();
-          send({ type: "drew", ...drag, frame });
-        }}
+        keyed={keyed}
+        onDrawn={charting.drew}
       />
       <div className={asksStyles.asks} data-level={snapshot.level}>
         {draft.shots.length > 0 ? (

@@ -30,11 +30,12 @@ export const EndingRow = ({ striker, opponent, draft, ending, send }: EndingRowP
           {
             id: "missed",
             label: ending.miss ? `Missed ${ending.miss}` : "Missed, called out",
+            ...(ending.miss ? { action: ending.miss } : {}),
             pressed: true,
             onPress: choose(ending),
           },
-          { id: "forced", label: "Forced", ...forced(true) },
-          { id: "unforced", label: "Not forced", ...forced(false) },
+          { id: "forced", label: "Forced", action: "forced", ...forced(true) },
+          { id: "unforced", label: "Not forced", action: "notForced", ...forced(false) },
         ]}
       />
     );
@@ -42,6 +43,7 @@ export const EndingRow = ({ striker, opponent, draft, ending, send }: EndingRowP
   const misses = (Object.keys(MISS_LABELS) as Miss[]).map((miss) => ({
     id: miss,
     label: MISS_LABELS[miss],
+    action: miss,
     pressed: false,
     onPress: choose({ type: "missed", miss }),
   }));
@@ -53,12 +55,14 @@ export const EndingRow = ({ striker, opponent, draft, ending, send }: EndingRowP
         {
           id: "winner",
           label: "Winner",
+          action: "winner",
           pressed: ending?.type === "winner",
           onPress: choose({ type: "winner" }),
         },
         {
           id: "forcedMiss",
           label: "Forced",
+          action: "forcedMiss",
           hint: `Forced a miss from ${opponent}`,
           pressed: ending?.type === "forced",
           onPress: choose({ type: "forced" }),

@@ -30,8 +30,13 @@ export const KeyRow = ({ names, undrawn, draft, ending, send }: KeyRowProps) => 
           label={`How ${names[undrawn]}’s last shot, not drawn, ended the point`}
           caption={names[undrawn]}
           choices={[
-            { id: "winner", label: "Winner", ...choice(undrawn, undrawn) },
-            { id: "missed", label: "Missed", ...choice(undrawn, otherSide(undrawn)) },
+            { id: "winner", label: "Winner", action: "undrawnWinner", ...choice(undrawn, undrawn) },
+            {
+              id: "missed",
+              label: "Missed",
+              action: "undrawnMissed",
+              ...choice(undrawn, otherSide(undrawn)),
+            },
           ]}
         />
       )}
@@ -44,12 +49,14 @@ export const KeyRow = ({ names, undrawn, draft, ending, send }: KeyRowProps) => 
                   id: "less",
                   label: "−",
                   hint: "One less sat up",
+                  action: "satUpLess" as const,
                   onPress: () => send({ type: "satUp", by: -1 }),
                 },
               ]
             : []),
           {
             id: "more",
+            action: "satUp",
             label: (
               <>
                 Sat up, kept <b data-testid="sat-up">{count > 0 ? count : ""}</b>

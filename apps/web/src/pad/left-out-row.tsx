@@ -19,6 +19,7 @@ export const LeftOutRow = ({ shot, send }: LeftOutRowProps) => (
     choices={REASONS.map(({ id, label }) => ({
       id,
       label,
+      action: id,
       pressed: shot.leftOut === id,
       onPress: () => send({ type: "leftOutChosen", reason: id }),
     }))}

@@ -1,5 +1,8 @@
 import { type ByPlayer, otherSide, type Side } from "@courtloom/core";
 import { type ReactNode, useEffect, useRef } from "react";
+import { SecondCourtPart } from "./courts/second-court-part.tsx";
+import { HandAndFeel } from "./feel/hand-and-feel.tsx";
+import { KeysPart } from "./keys/keys-part.tsx";
 import { levelsFor } from "./lane-level.ts";
 import more from "./more.module.css";
 import { ThisPhone } from "./offline/this-phone.tsx";
@@ -21,6 +24,7 @@ export interface MoreActions {
   readonly wrongServer: (slip: "players" | "chartist") => void;
   readonly replay: () => void;
   readonly leave: () => void;
+  readonly showKeys: () => void;
 }
 
 interface MoreSheetProps {
@@ -162,7 +166,10 @@ export const MoreSheet = ({ names, snapshot, settings, drawing, act, onClose }: 
       {settings.seat !== "alwaysNear" && <EndsPart act={act} does={does} />}
       {server && <ServerPart other={names[otherSide(server)]} act={act} does={does} />}
       <SeatPart settings={settings} drawing={drawing} act={act} does={does} />
+      <SecondCourtPart onDone={onClose} />
       <ScreenPart settings={settings} act={act} />
+      <HandAndFeel settings={settings} onSettings={act.settings} />
+      <KeysPart settings={settings} onSettings={act.settings} onShow={does(act.showKeys)} />
       <ThisPhone snapshot={snapshot} onLeave={does(act.leave)} />
       <div className={more.stick}>
         <button type="button" className={styles.primary} onClick={onClose}>

@@ -13,6 +13,7 @@ export const NotSeenRow = ({ names, onPoint }: NotSeenRowProps) => (
     choices={(["A", "B"] as const).map((side) => ({
       id: side,
       label: `Not seen: ${names[side]}`,
+      action: side === "A" ? "pointA" : "pointB",
       onPress: () => onPoint(side),
     }))}
   />

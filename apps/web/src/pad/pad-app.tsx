@@ -1,16 +1,16 @@
 "use client";
 
-import type { Outbox } from "@courtloom/sync";
 import { useCallback, useEffect, useState } from "react";
-import type { Courtside } from "./courtside.ts";
+import { CourtsRoom } from "./courts/courts-room.tsx";
 import { EnterForm } from "./enter-form.tsx";
+import { PadDeviceContext } from "./feel/pad-device.ts";
+import { useMakeDevice } from "./feel/use-make-device.ts";
+import { KeysOnContext } from "./keys/key-hints.ts";
 import { MatchChoice } from "./match-choice.tsx";
 import { OutboxContext } from "./offline/outbox-context.ts";
 import { useShellKept } from "./offline/use-shell-kept.ts";
 import styles from "./pad.module.css";
-import { PadMatch } from "./pad-match.tsx";
 import { type PadSettings, readSettings, saveSettings, USUAL_SETTINGS } from "./pad-settings.ts";
-import { usePadSession } from "./use-pad-session.ts";
 import { chartedLast, placeFor, usePlace } from "./use-place.ts";
 import { useTheme } from "./use-theme.ts";
 import { useUnsentCount } from "./use-unsent-count.ts";
@@ -25,6 +25,7 @@ export const PadApp = () => {
     saveSettings(next);
   }, []);
   const { place, outbox, go, look } = usePlace();
+  const device = useMakeDevice(settings, place.at === "chart");
   const unsent = useUnsentCount(outbox, place.at === "enter");
 
   useShellKept();
@@ -60,34 +61,23 @@ export const PadApp = () => {
       );
     case "chart":
       return (
-        <ChartedMatch
-          key={place.match.matchId}
-          courtside={place.courtside}
-          match={place.match}
-          outbox={outbox}
-          settings={settings}
-          onSettings={remember}
-          onEnterCode={() => go({ at: "enter", known: { ...place.courtside, matches: [place.match] } })}
-          onLeave={() => look(outbox)}
-        />
+        <PadDeviceContext value={device}>
+          <KeysOnContext value={settings.keys}>
+            <OutboxContext value={outbox}>
+              <CourtsRoom
+                key={place.match.matchId}
+                first={place}
+                outbox={outbox}
+                settings={settings}
+                onSettings={remember}
+                onEnterCode={() => go({ at: "enter", known: { ...place.courtside, matches: [place.match] } })}
+                onLeave={() => look(outbox)}
+              />
+            </OutboxContext>
+          </KeysOnContext>
+        </PadDeviceContext>
       );
   }
-};
-
-interface ChartedMatchProps extends Omit<Parameters<typeof PadMatch>[0], "session"> {
-  readonly courtside: Courtside;
-  readonly outbox: Outbox;
-}
-
-const ChartedMatch = ({ courtside, outbox, ...rest }: ChartedMatchProps) => {
-  const session = usePadSession(courtside, rest.match, rest.settings.level, outbox);
-  return session ? (
-    <OutboxContext value={outbox}>
-      <PadMatch {...rest} session={session} />
-    </OutboxContext>
-  ) : (
-    <p className={styles.opening}>Opening the pad…</p>
-  );
 };
 
 const Opening = () => (

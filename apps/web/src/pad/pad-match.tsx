@@ -15,7 +15,6 @@ import type { PadSettings } from "./pad-settings.ts";
 import type { RefusalHelp } from "./refusal-words.ts";
 import { StatusBar } from "./status-bar.tsx";
 import { useLeader } from "./use-leader.ts";
-import { useWakeLock } from "./use-wake-lock.ts";
 
 interface PadMatchProps {
   readonly session: PadSession;
@@ -32,7 +31,6 @@ export const PadMatch = (props: PadMatchProps) => {
   const snapshot = useSyncExternalStore(session.subscribe, session.get, session.get);
   const [more, setMore] = useState(false);
   const plainHttp = !window.isSecureContext && !settings.knowsPlainHttp;
-  useWakeLock();
   useKeptStorage(snapshot.charts);
   useOpenMark(snapshot.view !== undefined);
   const leader = useLeader(snapshot.status.leader);
@@ -49,6 +47,7 @@ export const PadMatch = (props: PadMatchProps) => {
       className={`${styles.pad} ${styles.buttons}`}
       data-testid="pad"
       data-level={level}
+      data-hand={settings.hand}
       data-signal={status.signal}
     >
       <h1 className={styles.hidden}>

@@ -50,20 +50,33 @@ export interface PadSession {
   readonly close: () => void;
 }
 
+/** Of which matches a session also sends what this phone owes from earlier. Two sessions never send the same lane. */
+export interface OtherLanes {
+  readonly except?: string;
+  readonly only?: string;
+}
+
 export interface PadSessionOptions {
   readonly courtside: Courtside;
   readonly match: CourtsideMatch;
   readonly level: PadLevel;
   readonly outbox: Outbox;
+  readonly others?: OtherLanes;
 }
 
 const deviceClock: Clock = { wallMs: () => Date.now(), monotonicMs: () => performance.now() };
 
 /** Lanes that this phone still owes the server; they are sent beside the one that is charted. */
-const sendOthers = async (outbox: Outbox, channel: Channel, except: string): Promise<readonly Lane[]> => {
+const sendOthers = async (
+  outbox: Outbox,
+  channel: Channel,
+  own: string,
+  { except, only }: OtherLanes,
+): Promise<readonly Lane[]> => {
   const held = await unsentLanes(outbox);
   return held
-    .filter(({ record }) => record.laneId !== except)
+    .filter(({ record }) => record.laneId !== own && record.matchId !== except)
+    .filter(({ record }) => only === undefined || record.matchId === only)
     .map(({ record, entries }) => createLane({ record, entries, outbox, channel, clock: deviceClock }));
 };
 
@@ -90,6 +103,7 @@ export const openPadSession = async ({
   match,
   level,
   outbox,
+  others: sent = {},
 }: PadSessionOptions): Promise<PadSession> => {
   const { courtName, chartist } = courtside;
   const { matchId, names } = match;
@@ -101,7 +115,7 @@ export const openPadSession = async ({
   const channel = createChannel(courtside.staff ? {} : { as: "courtside" });
   const lane = createLane({ ...held, outbox, channel, clock: deviceClock });
   const mirror = createCourtMirror(channel, matchId);
-  const others = await sendOthers(outbox, channel, held.record.laneId);
+  const others = await sendOthers(outbox, channel, held.record.laneId, sent);
   const viewer = createViewer(await outbox.log(matchId));
   const listeners = new Set<() => void>();
   let savedEntries: readonly LoggedEntry[] = [];

@@ -9,6 +9,10 @@ export type PadTheme = (typeof PAD_THEMES)[number];
 export const PAD_LEVELS = ["score", "key", "every"] as const satisfies readonly ChartingLevel[];
 export type PadLevel = (typeof PAD_LEVELS)[number];
 
+/** The hand that holds the phone: what its thumb reaches is on its side. */
+export const PAD_HANDS = ["right", "left"] as const;
+export type PadHand = (typeof PAD_HANDS)[number];
+
 /** What one phone remembers for the next match. */
 export interface PadSettings {
   readonly theme: PadTheme;
@@ -16,6 +20,13 @@ export interface PadSettings {
   readonly level: PadLevel;
   /** The name that was entered last. */
   readonly name: string;
+  readonly hand: PadHand;
+  /** A tick in the hand, where the device has one. */
+  readonly haptics: boolean;
+  /** A short tick to hear. */
+  readonly sound: boolean;
+  /** Single keys of a keyboard act. */
+  readonly keys: boolean;
   /** The notice about plain http was read and put away. */
   readonly knowsPlainHttp: boolean;
 }
@@ -25,6 +36,10 @@ export const USUAL_SETTINGS: PadSettings = {
   seat: "behind",
   level: "key",
   name: "",
+  hand: "right",
+  haptics: true,
+  sound: false,
+  keys: true,
   knowsPlainHttp: false,
 };
 
@@ -32,6 +47,8 @@ const KEY = "courtloom-pad";
 
 const oneOf = <T extends string>(choices: readonly T[], value: unknown, usual: T): T =>
   choices.find((choice) => choice === value) ?? usual;
+
+const yesOrNo = (value: unknown, usual: boolean): boolean => (typeof value === "boolean" ? value : usual);
 
 /** Settings from what was stored; anything unknown in it falls back to the usual. */
 export const parseSettings = (stored: string | null): PadSettings => {
@@ -43,6 +60,10 @@ export const parseSettings = (stored: string | null): PadSettings => {
       seat: oneOf(SEAT_CHOICES, raw?.seat, USUAL_SETTINGS.seat),
       level: oneOf(PAD_LEVELS, raw?.level, USUAL_SETTINGS.level),
       name: typeof raw?.name === "string" ? raw.name.slice(0, 40) : USUAL_SETTINGS.name,
+      hand: oneOf(PAD_HANDS, raw?.hand, USUAL_SETTINGS.hand),
+      haptics: yesOrNo(raw?.haptics, USUAL_SETTINGS.haptics),
+      sound: yesOrNo(raw?.sound, USUAL_SETTINGS.sound),
+      keys: yesOrNo(raw?.keys, USUAL_SETTINGS.keys),
       knowsPlainHttp: raw?.knowsPlainHttp === true,
     };
   } catch {

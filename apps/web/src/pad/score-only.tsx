@@ -1,6 +1,7 @@
 import type { ByPlayer, Side } from "@courtloom/core";
 import type { EndSeen } from "@courtloom/tennis";
 import styles from "./court.module.css";
+import { useShortcut } from "./keys/key-hints.ts";
 import { sideAtFirstEnd } from "./shown-ends.ts";
 import { Strip, type StripText } from "./strip.tsx";
 
@@ -16,6 +17,7 @@ interface ScoreOnlyProps {
 
 /** Score only: one touch per point for whoever won it; the player at the far end is the button above. */
 export const ScoreOnly = ({ names, endOfA, idle, next, busy, onPoint }: ScoreOnlyProps) => {
+  const shortcut = useShortcut();
   const first = sideAtFirstEnd(endOfA);
   const behind = endOfA === "near" || endOfA === "far";
   const order = behind
@@ -30,6 +32,7 @@ export const ScoreOnly = ({ names, endOfA, idle, next, busy, onPoint }: ScoreOnl
           type="button"
           disabled={busy}
           onClick={() => onPoint(side)}
+          aria-keyshortcuts={shortcut(side === "A" ? "pointA" : "pointB")}
           data-testid={`point-${side}`}
         >
           <b>Point {names[side]}</b>

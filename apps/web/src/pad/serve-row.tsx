@@ -1,6 +1,6 @@
 import type { DraftEvent } from "./draft-reducer.ts";
 import type { PointDraft } from "./point-draft.ts";
-import { Segment } from "./segment.tsx";
+import { Segment, type SegmentChoice } from "./segment.tsx";
 
 interface ServeRowProps {
   readonly draft: PointDraft;
@@ -11,43 +11,42 @@ interface ServeRowProps {
 export const ServeRow = ({ draft, send }: ServeRowProps) => {
   const { faults, serve, shots, lets } = draft;
   const first = faults === 0;
-  const inPlay = serve === "firstIn" || serve === "secondIn";
   const unanswered = shots.length === 0;
+  const served = (outcome: "in" | "fault" | "ace" | "doubleFault") => () => send({ type: "served", outcome });
+  const serveIn: SegmentChoice = {
+    id: "in",
+    label: first ? "First in" : "Second in",
+    action: "serveIn",
+    pressed: serve === "firstIn" || serve === "secondIn",
+    onPress: served("in"),
+  };
+  const fault: SegmentChoice = { id: "fault", label: "Fault", action: "fault", onPress: served("fault") };
+  const ace: SegmentChoice = {
+    id: "ace",
+    label: "Ace",
+    action: "ace",
+    pressed: serve === "ace",
+    onPress: served("ace"),
+  };
+  const double: SegmentChoice = {
+    id: "double",
+    label: "Double fault",
+    action: "fault",
+    pressed: serve === "doubleFault",
+    onPress: served("doubleFault"),
+  };
+  const serveLet: SegmentChoice = {
+    id: "let",
+    label: lets > 0 ? `Let (${lets})` : "Let",
+    action: "serveLet",
+    onPress: () => send({ type: "serveLet" }),
+  };
   const choices = [
-    {
-      id: "in",
-      label: first ? "First in" : "Second in",
-      pressed: inPlay,
-      onPress: () => send({ type: "served", outcome: "in" }),
-    },
-    ...(first
-      ? [{ id: "fault", label: "Fault", onPress: () => send({ type: "served", outcome: "fault" }) }]
-      : []),
-    ...(unanswered
-      ? [
-          {
-            id: "ace",
-            label: "Ace",
-            pressed: serve === "ace",
-            onPress: () => send({ type: "served", outcome: "ace" }),
-          },
-        ]
-      : []),
-    ...(unanswered && !first
-      ? [
-          {
-            id: "double",
-            label: "Double fault",
-            pressed: serve === "doubleFault",
-            onPress: () => send({ type: "served", outcome: "doubleFault" }),
-          },
-        ]
-      : []),
-    {
-      id: "let",
-      label: lets > 0 ? `Let (${lets})` : "Let",
-      onPress: () => send({ type: "serveLet" }),
-    },
-  ] as const;
+    serveIn,
+    ...(first ? [fault] : []),
+    ...(unanswered ? [ace] : []),
+    ...(unanswered && !first ? [double] : []),
+    serveLet,
+  ];
   return <Segment label={first ? "First serve" : "Second serve"} choices={choices} />;
 };

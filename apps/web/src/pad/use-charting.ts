@@ -4,6 +4,7 @@ import { turnEnds } from "@courtloom/tennis";
 import { useRef, useState } from "react";
 import type { DraftEvent } from "./draft-reducer.ts";
 import { firstPointToTurn } from "./ends-seen.ts";
+import { usePadDevice } from "./feel/pad-device.ts";
 import { finishPoint, pointNotSeen } from "./finish-point.ts";
 import { lastUndoable } from "./last-undoable.ts";
 import type { PadSession, PadSnapshot } from "./pad-session.ts";
@@ -12,8 +13,8 @@ import { isEmptyDraft, type PointFrame } from "./point-draft.ts";
 import { sayNextScore } from "./say-score.ts";
 import { sayTakenBack } from "./say-taken-back.ts";
 import { scoreAfter } from "./score-after.ts";
-import { tick } from "./tick.ts";
 import { momentOf, useDraft } from "./use-draft.ts";
+import type { Drag } from "./use-drag.ts";
 
 /** A second touch within this after a point charted by one touch is the same finger bouncing, not the next point. */
 const BOUNCE_MS = 400;
@@ -52,6 +53,7 @@ const comesBackDrawn = ({ point, subjects }: ViewedPoint, { snapshot, frame }: C
 export const useCharting = (options: ChartingOptions) => {
   const { session, snapshot, view, frame, names } = options;
   const [state, send] = useDraft(snapshot.record.laneId, momentOf(view, frame));
+  const { feel } = usePadDevice();
   const [busy, setBusy] = useState(false);
   const [message, setMessage] = useState<string>();
   /** True from Done to the next touch: the changed number is the thing to look at. */
@@ -66,7 +68,7 @@ export const useCharting = (options: ChartingOptions) => {
   const chartPoint = async (point: Point): Promise<void> => {
     if (busy) return;
     chartedAt.current = performance.now();
-    tick();
+    feel("done");
     await chart({ kind: "PointCharted", point });
     send({ type: "cleared" });
     setMessage(undefined);
@@ -85,15 +87,24 @@ export const useCharting = (options: ChartingOptions) => {
     setJustDone(false);
   };
 
+  const draft = (event: DraftEvent): void => {
+    setMessage(undefined);
+    setJustDone(false);
+    send(event);
+  };
+
   return {
     state,
     busy,
     message,
+    /** Shown in the strip until the next touch. */
+    say: setMessage,
     before: justDone ? view.points.at(-1)?.before : undefined,
-    send: (event: DraftEvent) => {
-      setMessage(undefined);
-      setJustDone(false);
-      send(event);
+    send: draft,
+    /** A ball that a finger or keys drew. */
+    drew: (drag: Drag) => {
+      feel("tick");
+      draft({ type: "drew", ...drag, frame });
     },
     done: finished && preview(finished),
     onDone: () => void (finished && chartPoint(finished)),

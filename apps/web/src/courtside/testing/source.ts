@@ -11,6 +11,7 @@ export const ids = {
   open: id(5),
   waiting: id(6),
   elsewhere: id(7),
+  finished: id(8),
 } as const;
 
 const player = (displayName: string, own: boolean): PlayerFile => ({
@@ -44,6 +45,7 @@ const MATCHES = [
   match(ids.open, ids.court1, 1, "open"),
   match(ids.waiting, ids.court1, 2, "waiting"),
   match(ids.elsewhere, ids.court2, 1, "waiting"),
+  match(ids.finished, ids.court2, 2, "sealed"),
 ];
 
 /** A day with two courts; Rosa T. charts the match that is open. */
