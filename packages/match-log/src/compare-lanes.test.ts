@@ -134,8 +134,9 @@ describe("two lanes beside each other", () => {
     mergeAll(log, "second", () => true);
     expect(kinds(log.compare())).toBe("====");
     expect(log.view().points.map(({ laneId }) => laneId)).toEqual(["lead", "second", "lead", "second"]);
-    for (const { entry } of log.entries.slice(-2))
-      log.write("lead", { kind: "EntryVoided", target: entry.id });
+    const merges = log.compare().rows.flatMap(({ mergedBy }) => mergedBy ?? []);
+    expect(merges).toEqual(log.entries.slice(-2).map(({ entry }) => entry.id));
+    for (const target of merges) log.write("lead", { kind: "EntryVoided", target });
     expect(kinds(log.compare())).toBe("=x=+");
     expect(log.view().points.map(({ laneId }) => laneId)).toEqual(["lead", "lead", "lead"]);
   });

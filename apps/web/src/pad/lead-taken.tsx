@@ -9,12 +9,14 @@ interface LeadTakenProps {
   readonly view: MatchView | undefined;
   readonly facts: LeadFacts;
   readonly onTakeOver: () => void;
+  /** Absent where nothing is left to chart. */
+  readonly onSecond: (() => void) | undefined;
   readonly onLeave: () => void;
 }
 
 /** Somebody else leads this match: the score can be followed, and nothing is charted twice. */
-export const LeadTaken = ({ match, view, facts, onTakeOver, onLeave }: LeadTakenProps) => {
-  const { title, sentences, offersTakeOver } = leadWords(facts);
+export const LeadTaken = ({ match, view, facts, onTakeOver, onSecond, onLeave }: LeadTakenProps) => {
+  const { title, sentences, offersTakeOver, offersSecond } = leadWords(facts);
   return (
     <>
       {view && <ScoreLines names={match.names} own={match.own} score={view.score} before={undefined} />}
@@ -25,8 +27,18 @@ export const LeadTaken = ({ match, view, facts, onTakeOver, onLeave }: LeadTaken
         ))}
         {offersTakeOver && (
           <button type="button" className={styles.primary} onClick={onTakeOver} data-testid="take-over">
-            Take over
+            {facts.led ? "Take the lead back" : "Take over"}
           </button>
+        )}
+        {onSecond && offersSecond && (
+          <>
+            <p>
+              As second your points are kept beside the score and compared. They never count by themselves.
+            </p>
+            <button type="button" className={styles.secondary} onClick={onSecond} data-testid="chart-second">
+              Chart as second
+            </button>
+          </>
         )}
         <button type="button" className={styles.secondary} onClick={onLeave}>
           Another match

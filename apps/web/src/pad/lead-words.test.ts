@@ -1,3 +1,5 @@
+import { foldLog } from "@courtloom/match-log";
+import { makeLog, pointsOf } from "@courtloom/match-log/testing";
 import { describe, expect, it } from "vitest";
 import { type LeadFacts, leadWords } from "./lead-words.ts";
 
@@ -34,5 +36,27 @@ describe("while another phone leads", () => {
     expect(lost.sentences).toContain("2 unsent stay on this phone.");
     expect(lost.offersTakeOver).toBe(false);
     expect(facts({ led: true }, true).offersTakeOver).toBe(true);
+  });
+
+  it("[PD104] tells who comes back at which score the lead was taken, and how many points stand beside it", () => {
+    const folded = foldLog(makeLog(pointsOf("AAB")));
+    if (!folded.ok) throw new Error(folded.error);
+    const takenAt = folded.value.score;
+    const back = (points: number, times = 1) =>
+      facts({ led: true, back: { takenAt, times, points } }, true).sentences.join(" ");
+    expect(back(6)).toContain(
+      "Rosa T. took over at 0–0 30–15. 6 points that you charted after that are kept beside the score.",
+    );
+    expect(back(1)).toContain("1 point that you charted after that is kept beside the score.");
+    expect(back(0)).toContain("All points that you charted count in the score.");
+    expect(back(6, 2)).toContain("Another phone took over at 0–0 30–15.");
+  });
+
+  it("[PD100] offers to chart as second at any time, but not before what a lost lead charted is sent", () => {
+    expect(facts().offersSecond).toBe(true);
+    expect(facts({ hasSignal: false }).offersSecond).toBe(true);
+    expect(facts({ unsent: 3 }).offersSecond).toBe(true);
+    expect(facts({ led: true, unsent: 3 }).offersSecond).toBe(false);
+    expect(facts({ led: true }).offersSecond).toBe(true);
   });
 });

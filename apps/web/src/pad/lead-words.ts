@@ -1,4 +1,6 @@
 import { silenceWords } from "../board/freshness.ts";
+import type { CameBack } from "./second/came-back.ts";
+import { scoreWords } from "./second/score-words.ts";
 import type { LeaderShown } from "./use-leader.ts";
 
 /** What the pad knows while another phone leads. */
@@ -8,12 +10,16 @@ export interface LeadFacts {
   readonly led: boolean;
   readonly hasSignal: boolean;
   readonly unsent: number;
+  /** What happened while this phone, which led, was away. */
+  readonly back?: CameBack;
 }
 
 export interface LeadWords {
   readonly title: string;
   readonly sentences: readonly string[];
   readonly offersTakeOver: boolean;
+  /** Charting beside the lead needs nobody's leave; what a lost lead still has to send goes first. */
+  readonly offersSecond: boolean;
 }
 
 const heardWords = ({ silentSeconds }: LeaderShown): string =>
@@ -27,20 +33,36 @@ const wayOn = ({ leader, led, hasSignal, unsent }: LeadFacts): string => {
   return "If you take over, your points make the score from then on. Both names stay with the points that each charted.";
 };
 
+/** Where the lead went, and what became of the points that were charted after that. */
+const keptWords = ({ leader, led, back }: LeadFacts): readonly string[] => {
+  if (!back) return led ? ["Your points are kept."] : [];
+  const { takenAt, points, times } = back;
+  const at = `${times === 1 ? leader.by : "Another phone"} took over at ${scoreWords(takenAt)}.`;
+  if (points === 0) return [at, "All points that you charted count in the score."];
+  const count =
+    points === 1
+      ? "1 point that you charted after that is"
+      : `${points} points that you charted after that are`;
+  return [
+    at,
+    `${count} kept beside the score. Whoever leads can compare them and put them in; there is nothing to do here.`,
+  ];
+};
+
 /** Who leads, since when they were heard, and what that means for this phone. */
 export const leadWords = (facts: LeadFacts): LeadWords => {
   const { leader, led, hasSignal, unsent } = facts;
-  const kept = led ? ["Your points are kept."] : [];
   const waits = unsent > 0 ? [`${unsent} unsent stay on this phone.`] : [];
   return {
     title: led ? `${leader.by} leads this match now` : `${leader.by} charts this court`,
     sentences: [
       heardWords(leader),
-      ...kept,
+      ...keptWords(facts),
       "This phone follows the score. One phone at a time makes it.",
       ...waits,
       wayOn(facts),
     ],
+    offersSecond: !(led && unsent > 0),
     offersTakeOver: hasSignal && leader.mayTakeOver && !(led && unsent > 0),
   };
 };

@@ -38,12 +38,18 @@ export const MatchScreen = (props: MatchScreenProps) => {
   const endOfA = shownEndOfA(settings.seat, view.endOfA, view.subjects);
   const fresh = view.points.length === 0 && view.endOfA === undefined && !started;
   const ownEnds = settings.seat === "alwaysNear" || hasSeenEnds(snapshot.log, snapshot.record.laneId);
+  // A second lane begins with the lead's score, server and all.
+  const begun = view.points.length > 0 || (snapshot.whole.view?.points.length ?? 0) > 0;
   const asksPlace = wanted !== undefined || endOfA === undefined || fresh || !ownEnds;
   // One person at key balls follows one player.
   const asksSubject = snapshot.level === "key" && view.subjects.length > 1;
   if ((asksPlace || asksSubject) && !view.score.over) {
     const start = async (answers: StartAnswers) => {
-      for (const fact of factsOf(answers, seat, view.score.server)) await session.chart(fact);
+      const facts = factsOf(answers, seat, view.score.server);
+      // With its first fact a second lane states the score at which it begins.
+      const begins = facts.length === 0 && snapshot.record.second;
+      for (const fact of begins ? [{ kind: "LevelChanged", level: snapshot.level } as const] : facts)
+        await session.chart(fact);
       if (seat !== settings.seat) onSettings({ ...settings, seat });
       setWanted(undefined);
       setStarted(true);
@@ -52,7 +58,7 @@ export const MatchScreen = (props: MatchScreenProps) => {
       <StartSheet
         names={match.names}
         seat={seat}
-        asksServer={asksPlace && view.points.length === 0}
+        asksServer={asksPlace && !begun}
         asksEnds={asksPlace && seat !== "alwaysNear"}
         asksSubject={asksSubject}
         onSeat={(chosen) => setWanted(chosen === settings.seat ? undefined : chosen)}

@@ -9,6 +9,7 @@ import { ThisPhone } from "./offline/this-phone.tsx";
 import styles from "./pad.module.css";
 import type { PadSnapshot } from "./pad-session.ts";
 import { PAD_THEMES, type PadLevel, type PadSettings, type PadTheme } from "./pad-settings.ts";
+import { BesidePart } from "./second/beside-part.tsx";
 import { Segment } from "./segment.tsx";
 import { SEAT_CHOICES } from "./shown-ends.ts";
 import { SEAT_LABELS } from "./start-sheet.tsx";
@@ -170,6 +171,7 @@ export const MoreSheet = ({ names, snapshot, settings, drawing, act, onClose }: 
       <ScreenPart settings={settings} act={act} />
       <HandAndFeel settings={settings} onSettings={act.settings} />
       <KeysPart settings={settings} onSettings={act.settings} onShow={does(act.showKeys)} />
+      <BesidePart snapshot={snapshot} onClose={onClose} />
       <ThisPhone snapshot={snapshot} onLeave={does(act.leave)} />
       <div className={more.stick}>
         <button type="button" className={styles.primary} onClick={onClose}>

@@ -13,6 +13,9 @@ import { PLAIN_HTTP_NOTICE, padNotices } from "./pad-notices.ts";
 import type { PadSession } from "./pad-session.ts";
 import type { PadSettings } from "./pad-settings.ts";
 import type { RefusalHelp } from "./refusal-words.ts";
+import { BesideScore } from "./second/beside-score.tsx";
+import { SecondBar } from "./second/second-bar.tsx";
+import { useCameBack } from "./second/use-came-back.ts";
 import { StatusBar } from "./status-bar.tsx";
 import { useLeader } from "./use-leader.ts";
 
@@ -37,6 +40,7 @@ export const PadMatch = (props: PadMatchProps) => {
   const { view, record, status, level } = snapshot;
   // Nobody else leads: it is this phone's own lane, whose copy is gone.
   const ownCopyGone = status.leader?.ownPhone === true && snapshot.sentPoints !== undefined;
+  const back = useCameBack(snapshot);
   const help = (wanted: RefusalHelp) => {
     if (wanted === "tryAgain") session.tryAgain();
     if (wanted === "enterCode") onEnterCode();
@@ -60,6 +64,7 @@ export const PadMatch = (props: PadMatchProps) => {
         unsent={status.unsent + snapshot.otherUnsent}
         onMore={() => setMore(true)}
       />
+      <SecondBar snapshot={snapshot} />
       <div className={styles.notices}>
         {plainHttp && (
           <Notices
@@ -90,15 +95,19 @@ export const PadMatch = (props: PadMatchProps) => {
           facts={{
             ...{ leader, led: record.epoch > 0, unsent: status.unsent },
             hasSignal: status.signal !== "noSignal",
+            ...(back ? { back } : {}),
           }}
           onTakeOver={session.takeOver}
+          onSecond={view && !view.score.over ? session.chartSecond : undefined}
           onLeave={onLeave}
         />
-      ) : view && record.epoch > 0 ? (
-        <MatchScreen
-          {...{ session, snapshot, view, match, settings, more, onSettings, onLeave }}
-          onMore={setMore}
-        />
+      ) : view && (record.epoch > 0 || record.second) ? (
+        <BesideScore session={session} snapshot={snapshot} match={match}>
+          <MatchScreen
+            {...{ session, snapshot, view, match, settings, more, onSettings, onLeave }}
+            onMore={setMore}
+          />
+        </BesideScore>
       ) : (
         <Waiting signal={status.signal} onLeave={onLeave} />
       )}

@@ -10,6 +10,8 @@ const snapshot = (over: Partial<PadSnapshot["status"]>, durable = true): PadSnap
   record: { laneId: "mine", epoch: 1 } as PadSnapshot["record"],
   status: { signal: "open", unsent: 0, rejected: [], unstored: false, ...over } as PadSnapshot["status"],
   log: [],
+  whole: { log: [], view: undefined },
+  epoch: 1,
   view: undefined,
   level: "every",
   durable,

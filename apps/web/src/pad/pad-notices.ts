@@ -48,7 +48,7 @@ const secondNotice = ({ view, record, log, status }: PadSnapshot): PadNotice | u
   if (!own || record.epoch >= leading) return undefined;
   return {
     id: "second",
-    text: "Another phone leads this match now. Your points are kept as second.",
+    text: "Another phone leads this match now. Your points are kept beside the score.",
     help: "none",
   };
 };

@@ -1,5 +1,5 @@
 import type { Clock } from "@courtloom/core";
-import { type EntryBody, foldLog, type LoggedEntry, type MatchView } from "@courtloom/match-log";
+import type { EntryBody, LoggedEntry, MatchView } from "@courtloom/match-log";
 import {
   type Channel,
   createChannel,
@@ -19,6 +19,8 @@ import { laneLevel, levelIn } from "./lane-level.ts";
 import { markCharted } from "./offline/charted-mark.ts";
 import { createCopyWatch } from "./offline/copy-watch.ts";
 import type { PadLevel } from "./pad-settings.ts";
+import { stateScore } from "./second/state-score.ts";
+import { type ToldMatch, tellMatch } from "./second/tell-match.ts";
 
 /** Everything that the pad's screen shows of the match and of the way to the server. Kept identical while nothing changes. */
 export interface PadSnapshot {
@@ -28,6 +30,10 @@ export interface PadSnapshot {
   readonly log: readonly LoggedEntry[];
   /** Undefined until the opening is known. */
   readonly view: MatchView | undefined;
+  /** The match as everybody has it: another one than `log` and `view` while this phone charts as second. */
+  readonly whole: ToldMatch;
+  /** The epoch that this phone's next entry has in `log`. */
+  readonly epoch: number;
   readonly level: PadLevel;
   /** False when entries live in this page only. */
   readonly durable: boolean;
@@ -47,6 +53,8 @@ export interface PadSession {
   readonly tryAgain: () => void;
   /** Asks for the lead; the snapshot shows what came of it. */
   readonly takeOver: () => void;
+  /** Charts beside whoever leads from now on. */
+  readonly chartSecond: () => void;
   readonly close: () => void;
 }
 
@@ -83,16 +91,23 @@ const sendOthers = async (
 /** Folds the joined log anew only when something in it changed. */
 const createViewer = (known: KnownLog | undefined) => {
   let key: readonly unknown[] = [];
-  let shown: Pick<PadSnapshot, "log" | "view"> = { log: [], view: undefined };
+  const nothing: ToldMatch = { log: [], view: undefined };
+  let shown: Pick<PadSnapshot, "log" | "view" | "whole"> = { ...nothing, whole: nothing };
   return (read: readonly LoggedEntry[], lane: Lane) => {
     const committed = read.length > 0 ? read : (known?.entries ?? []);
     const record = lane.record();
-    const next = [committed, lane.entries(), record.opening, record.rejected, record.epoch];
+    const next = [
+      record.second,
+      committed,
+      lane.entries(),
+      record.opening,
+      record.rejected,
+      record.epoch,
+      record.laneId,
+    ];
     if (next.every((part, i) => part === key[i])) return shown;
     key = next;
-    const log = joinLog(committed, record, lane.entries());
-    const folded = foldLog(log);
-    shown = { log, view: folded.ok ? folded.value : undefined };
+    shown = tellMatch(joinLog(committed, record, lane.entries()), record);
     return shown;
   };
 };
@@ -118,19 +133,22 @@ export const openPadSession = async ({
   const others = await sendOthers(outbox, channel, held.record.laneId, sent);
   const viewer = createViewer(await outbox.log(matchId));
   const listeners = new Set<() => void>();
+  let leadEpoch = 0;
   let savedEntries: readonly LoggedEntry[] = [];
 
   const read = (): PadSnapshot => {
     const shown = viewer(mirror.get().entries, lane);
     return {
       ...shown,
+      // In its own telling a second lane leads.
+      epoch: lane.record().second ? 1 : lane.record().epoch,
       record: lane.record(),
       status: lane.status(),
       level: levelIn(shown.view, laneLevel(lane.record().level, lane.entries())),
       durable: outbox.durable && held.saved,
       otherUnsent: others.reduce((sum, other) => sum + other.status().unsent, 0),
       charts: lane.entries().length > 0,
-      ...copy(lane, shown.log),
+      ...copy(lane, shown.whole.log),
     };
   };
   let snapshot = read();
@@ -144,7 +162,10 @@ export const openPadSession = async ({
   const changed = () => {
     snapshot = read();
     saveLog();
-    if (snapshot.view?.sealed) lane.markSealed();
+    if (snapshot.whole.view?.sealed) lane.markSealed();
+    const taken = snapshot.whole.view?.trail.epoch ?? 0;
+    if (snapshot.record.second && taken > leadEpoch && leadEpoch > 0) lane.leadMoved();
+    leadEpoch = taken;
     for (const listener of listeners) listener();
   };
   const stops = [
@@ -160,11 +181,16 @@ export const openPadSession = async ({
       return () => listeners.delete(listener);
     },
     chart: async (body) => {
+      const { view } = snapshot.whole;
+      const begins = lane.record().second && lane.entries().length === 0;
+      const stated = begins && view ? stateScore(view) : undefined;
+      if (stated) await lane.chart(stated);
       await lane.chart(body);
       markCharted(lane.record());
     },
     tryAgain: lane.tryAgain,
     takeOver: lane.takeOver,
+    chartSecond: lane.chartSecond,
     close: () => {
       for (const stop of stops) stop();
       for (const each of [lane, ...others]) each.close();

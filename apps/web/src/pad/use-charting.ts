@@ -75,14 +75,17 @@ export const useCharting = (options: ChartingOptions) => {
     setJustDone(true);
   };
   const preview = (point: Point): string =>
-    sayNextScore(view.score, scoreAfter(view, point, snapshot.record.epoch), names);
+    sayNextScore(view.score, scoreAfter(view, point, snapshot.epoch), names);
   const finished = finishPoint(state.draft, frame);
-  const undoable = lastUndoable(snapshot.log, new Set(view.setAside.map(({ id }) => id)));
+  const undoable = view.sealed
+    ? undefined
+    : lastUndoable(snapshot.log, new Set(view.trail.refused.map(({ id }) => id)));
   const undoFact = async (): Promise<void> => {
     if (!undoable) return;
-    const viewed = view.points.find(({ id }) => id === undoable.entry.id);
-    await chart({ kind: "EntryVoided", target: undoable.entry.id });
-    if (viewed && comesBackDrawn(viewed, options)) send({ type: "reopened", point: viewed.point });
+    const { done, by } = undoable;
+    const viewed = view.points.find(({ id }) => id === done.entry.id);
+    await chart(by);
+    if (done.entry.body.kind === "PointCharted" && viewed && comesBackDrawn(viewed, options)) send({ type: "reopened", point: viewed.point });
     setMessage(sayTakenBack(undoable, names));
     setJustDone(false);
   };
