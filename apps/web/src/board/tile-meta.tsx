@@ -1,7 +1,7 @@
 import type { BoardCourt } from "@courtloom/sync";
 import { coachingCaption } from "./coaching-caption.ts";
 import styles from "./tile-meta.module.css";
-import { chartistWords, unsentWords } from "./tile-words.ts";
+import { chartistWords, secondsWords, unsentWords } from "./tile-words.ts";
 
 /** Who charts and at which level, what is set aside or unsent, and what may be passed on. Staff only. */
 export function TileMeta({ court, blind }: { readonly court: BoardCourt; readonly blind: boolean }) {
@@ -11,7 +11,7 @@ export function TileMeta({ court, blind }: { readonly court: BoardCourt; readonl
   // The caption is about figures: it stands where figures stand, while they could still be passed on.
   const caption = !blind && (state === "playing" || state === "suspended") ? coachingCaption(staff) : null;
   const aside = staff.setAsideCount === 0 ? null : `${staff.setAsideCount} set aside`;
-  const notes = [unsent, aside].filter((note) => note !== null).join(", ");
+  const notes = [secondsWords(staff.seconds), unsent, aside].filter((note) => note !== null).join(", ");
   return (
     <div className={styles.meta}>
       <p className={styles.chartist} data-testid="chartist">

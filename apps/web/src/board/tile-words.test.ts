@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { blindSentence, chartistWords, flagOf, unsentWords } from "./tile-words.ts";
+import { blindSentence, chartistWords, flagOf, secondsWords, unsentWords } from "./tile-words.ts";
 import { wallTime } from "./wall-time.ts";
 
 const court = { state: "playing", next: null, names: null, score: null } as const;
@@ -30,6 +30,12 @@ describe("words of a tile", () => {
     expect(unsentWords({ matchId: "m", heardMs: 1, unsent: 3 })).toBe("3 unsent when last heard");
     expect(unsentWords({ matchId: "m", heardMs: 1, unsent: 0 })).toBeNull();
     expect(unsentWords(null)).toBeNull();
+  });
+
+  it("[BD15] names who charts beside the lead, and says that they are second", () => {
+    expect(secondsWords(undefined)).toBeNull();
+    expect(secondsWords([])).toBeNull();
+    expect(secondsWords(["Maren H.", "Rosa T."])).toBe("also Maren H., Rosa T. (second)");
   });
 
   it("[BD5] names the chartist and the level", () => {

@@ -51,6 +51,10 @@ export const LEVEL_WORDS = {
 export const chartistWords = (chartist: string | null, level: ChartingLevel): string =>
   chartist === null ? "Nobody charts yet" : `${chartist}, ${LEVEL_WORDS[level]}`;
 
+/** "also Maren H. (second)"; null when nobody charts beside the lead. */
+export const secondsWords = (seconds: readonly string[] | undefined): string | null =>
+  seconds && seconds.length > 0 ? `also ${seconds.join(", ")} (second)` : null;
+
 /** "3 unsent when last heard"; null when there were none or nothing is known. */
 export const unsentWords = (heard: Heard | null): string | null =>
   heard?.unsent ? `${heard.unsent} unsent when last heard` : null;

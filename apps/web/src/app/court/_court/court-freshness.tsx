@@ -1,7 +1,7 @@
 import type { BoardCourt } from "@courtloom/sync";
 import { TileFlag } from "../../../board/tile-flag.tsx";
 import { TileFreshness } from "../../../board/tile-freshness.tsx";
-import { blindSentence, chartistWords, unsentWords } from "../../../board/tile-words.ts";
+import { blindSentence, chartistWords, secondsWords, unsentWords } from "../../../board/tile-words.ts";
 import { useFreshnessKind } from "../../../board/use-board.ts";
 import { wallTime } from "../../../board/wall-time.ts";
 import styles from "./court.module.css";
@@ -18,6 +18,7 @@ export function CourtFreshness({
   const isBlind = useFreshnessKind(tile.courtId) === "blind";
   const chartist = tile.staff?.chartist ?? null;
   const heardAt = heard?.heardMs == null ? null : wallTime(heard.heardMs, timeZone);
+  const seconds = secondsWords(tile.staff?.seconds);
   const unsent = unsentWords(heard);
   return (
     <div className={styles.freshness} data-blind={isBlind || undefined}>
@@ -25,6 +26,7 @@ export function CourtFreshness({
       <TileFreshness courtId={tile.courtId} />
       {isBlind ? <TileFlag tile={tile} /> : null}
       {isBlind ? <p className={styles.blind}>{blindSentence(heardAt, chartist)}</p> : null}
+      {seconds === null ? null : <p data-testid="seconds">{seconds}</p>}
       {unsent === null ? null : <p>{unsent}</p>}
     </div>
   );

@@ -7,6 +7,7 @@ import { LostBanner } from "../../../board/lost-banner.tsx";
 import { REFUSAL_WORDS } from "../../../board/refusal-words.ts";
 import { ScreenMessage } from "../../../board/screen-message.tsx";
 import { BoardMirrorContext } from "../../../board/use-board.ts";
+import { BesideScore } from "./beside-score.tsx";
 import styles from "./court.module.css";
 import { CourtFigures } from "./court-figures.tsx";
 import { CourtFreshness } from "./court-freshness.tsx";
@@ -91,6 +92,7 @@ export function CourtScreen({ mirror, heading, board }: CourtScreenProps) {
         <CourtFigures view={court.view} names={heading.names} chosen={chosen} choose={setChosen} />
         <ShotsPanel view={court.view} names={heading.names} shots={shots} chosen={chosen} />
       </div>
+      <BesideScore entries={court.entries} view={court.view} names={heading.names} chartists={chartists} />
       <CourtLog
         entries={court.entries}
         view={court.view}

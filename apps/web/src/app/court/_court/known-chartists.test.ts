@@ -26,6 +26,16 @@ describe("chartists of a log", () => {
     expect(unknownLaneOf({}, entries.slice(0, 1))).toBeUndefined();
   });
 
+  it("[BD13] never takes a second lane for the one that leads, and still asks for its name", () => {
+    const second = entries.map((entry) =>
+      entry.pos > 3 ? { ...entry, laneId: "lane-9", epoch: -1 } : entry,
+    );
+    expect(leadLaneOf(second)).toBe("lane-1");
+    expect(unknownLaneOf({ "lane-1": "Ioan P." }, second)).toBe("lane-9");
+    const alone = second.filter(({ laneId }) => laneId !== "lane-1");
+    expect(knownChartists({}, alone, "Dana H.")).toEqual({});
+  });
+
   it("[BD13] names nobody that it does not know", () => {
     expect(leadLaneOf(entries.slice(0, 1))).toBeUndefined();
     expect(knownChartists({}, entries, null)).toEqual({});

@@ -18,7 +18,8 @@ export const leadLaneOf = (entries: readonly LoggedEntry[]): string | undefined 
   let lead: LaneSeen | undefined;
   for (const entry of entries) {
     const seen = laneSeen(entry);
-    if (seen && (lead === undefined || seen.epoch > lead.epoch)) lead = seen;
+    // A second lane, of an epoch below every other, never leads.
+    if (seen && seen.epoch > 0 && (lead === undefined || seen.epoch > lead.epoch)) lead = seen;
   }
   return lead?.laneId;
 };

@@ -1,6 +1,5 @@
 import type { ByPlayer } from "@courtloom/core";
-import type { LoggedEntry, MatchView } from "@courtloom/match-log";
-import { DESK_LANE } from "@courtloom/match-log";
+import { DESK_LANE, type LoggedEntry, type MatchView, SECOND_EPOCH } from "@courtloom/match-log";
 import { scoreLine } from "@courtloom/tennis";
 import { entryWords, SET_ASIDE_WORDS } from "./entry-words.ts";
 import { withDashes } from "./score-dashes.ts";
@@ -76,7 +75,9 @@ export const logLines = (
       who: whoWrote(logged, chartists),
       words: entryWords(names, body, target === undefined ? "an entry that is not here" : `entry ${target}`),
       score: scores.get(entry.id) ?? null,
-      note: reason ? `Set aside: ${SET_ASIDE_WORDS[reason]}. It is kept here.` : (fate?.note ?? null),
+      note: reason
+        ? `Set aside: ${SET_ASIDE_WORDS[reason]}. It is kept here.`
+        : (fate?.note ?? (logged.epoch === SECOND_EPOCH ? "Second: beside the score." : null)),
       struck: reason !== undefined || (fate?.struck ?? false),
     };
   });
