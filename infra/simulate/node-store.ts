@@ -46,6 +46,7 @@ export const createNodeStore = ({ database, time, stream, asker }: NodeStoreOpti
     openMatch: (open) => overWire(() => database.change(open.matchId, (log) => log.openMatch(open))),
     openLane: (open) => overWire(() => database.change(open.matchId, (log) => log.openLane(open))),
     lanes: (match) => overWire(() => store().lanes(match)),
+    handOver: (ask) => overWire(() => store().handOver(ask)),
     append: (append) => overWire(() => database.change(append.matchId, (log) => log.append(append))),
     read: (read) => overWire(() => store().read(read)),
     head: (match) => overWire(() => store().head(match)),

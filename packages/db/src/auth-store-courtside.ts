@@ -1,3 +1,4 @@
+import type postgres from "postgres";
 import { type FoundCode, foundColumns, msOf, type OfDay, timeOf } from "./auth-store-columns.ts";
 import { inAcademy } from "./in-academy.ts";
 import type { Db } from "./open-db.ts";
@@ -11,7 +12,7 @@ interface ListedCourtside extends FoundCourtside {
   readonly openedMs: number;
 }
 
-interface NewCourtside {
+export interface NewCourtside {
   readonly sessionId: string;
   readonly academyId: string;
   readonly codeId: string;
@@ -21,18 +22,16 @@ interface NewCourtside {
   readonly expiresMs: number;
 }
 
+export const insertCourtside = (sql: postgres.TransactionSql, session: NewCourtside) => sql`
+  insert into courtside_session (academy_id, session_id, token_hash, code_id, name, created_at, expires_at)
+  values (${session.academyId}, ${session.sessionId}, ${session.tokenHash}, ${session.codeId},
+          ${session.name}, ${timeOf(session.openedMs)}, ${timeOf(session.expiresMs)})`;
+
 export const createAuthCourtside = (db: Db) => {
   const found = foundColumns(db);
   return {
     openCourtside: async (session: NewCourtside): Promise<void> => {
-      await inAcademy(
-        db,
-        session.academyId,
-        ({ sql }) => sql`
-          insert into courtside_session (academy_id, session_id, token_hash, code_id, name, created_at, expires_at)
-          values (${session.academyId}, ${session.sessionId}, ${session.tokenHash}, ${session.codeId},
-                  ${session.name}, ${timeOf(session.openedMs)}, ${timeOf(session.expiresMs)})`,
-      );
+      await inAcademy(db, session.academyId, ({ sql }) => insertCourtside(sql, session));
     },
 
     findCourtside: async (tokenHash: string): Promise<FoundCourtside | undefined> => {

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe } from "vitest";
 import { appendsContract } from "./entry-store-appends.contract.ts";
+import { handOversContract } from "./entry-store-hand-overs.contract.ts";
 import { lanesContract } from "./entry-store-lanes.contract.ts";
 import { readingContract } from "./entry-store-reading.contract.ts";
 import { createStoreBench, type StoreUnderTest } from "./testing/store-bench.ts";
@@ -14,6 +15,7 @@ export function entryStoreContract(name: string, make: () => Promise<StoreUnderT
     afterAll(() => under.close());
     const bench = createStoreBench(() => under);
     lanesContract(bench);
+    handOversContract(bench);
     appendsContract(bench);
     readingContract(bench);
   });

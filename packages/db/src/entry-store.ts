@@ -86,6 +86,17 @@ export interface LaneChartist {
   readonly chartist: string;
 }
 
+/** Asks whether the lead `laneId` was handed over to somebody. */
+export interface HandOverAsk extends MatchRef {
+  readonly laneId: string;
+  readonly to: LaneOwner;
+}
+
+/** The lead was handed over: whom it was handed to may take it until `untilMs`, ms since 1970. */
+export interface HandedLead {
+  readonly untilMs: number;
+}
+
 /** An entry that was read, or one that could not be taken and is kept aside as it came. */
 export type AppendItem =
   | { readonly n: number; readonly entry: Entry }
@@ -184,6 +195,8 @@ export interface EntryStore {
   readonly lanes: (
     match: MatchRef,
   ) => Promise<Result<readonly LaneChartist[], { readonly code: "unknown_match" } | Unavailable>>;
+  /** Whether the lead of `laneId` was handed to `to` by a code that was not withdrawn; undefined: no. */
+  readonly handOver: (ask: HandOverAsk) => Promise<Result<HandedLead | undefined, Unavailable>>;
   /** Commits a batch of a lane whole or not at all. */
   readonly append: (append: Append) => Promise<Result<Appended, AppendRefused | Unavailable>>;
   /** Writes an entry of the desk (epoch 0): a walkover, a correction after sealing. */

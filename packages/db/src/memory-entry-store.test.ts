@@ -11,6 +11,7 @@ entryStoreContract("in memory", async () => {
   return {
     store,
     addMatch: async (match) => store.addMatch({ ...match, dayId: null, courtId: null }),
+    addHandOver: async (handed) => store.addHandOver(handed),
     close: async () => undefined,
   };
 });

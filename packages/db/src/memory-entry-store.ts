@@ -6,6 +6,8 @@ import type {
   Appended,
   AppendRefused,
   EntryStore,
+  HandedLead,
+  HandOverAsk,
   Heard,
   Hint,
   LaneIsOpen,
@@ -36,6 +38,8 @@ export interface MemoryEntryStore extends EntryStore {
   readonly addMatch: (
     match: MatchRef & { readonly dayId: string | null; readonly courtId: string | null },
   ) => void;
+  /** Hands a lead over, as a code that was entered does in the database. */
+  readonly addHandOver: (handed: HandOverAsk & HandedLead) => void;
 }
 
 interface Lane {
@@ -65,12 +69,13 @@ interface Match extends MatchRef {
 interface State {
   readonly matches: Map<string, Match>;
   readonly listeners: Set<(hint: Hint) => void>;
+  readonly handOvers: (HandOverAsk & HandedLead)[];
   changes: number;
 }
 
 /** A match log in memory, by the same rules as the one on disk: for tests and simulations. */
 export function createMemoryEntryStore(options: MemoryStoreOptions): MemoryEntryStore {
-  const state: State = { matches: new Map(), listeners: new Set(), changes: 0 };
+  const state: State = { matches: new Map(), listeners: new Set(), handOvers: [], changes: 0 };
   const find = (ref: MatchRef): Match | undefined => state.matches.get(keyOf(ref));
   const touch = (match: Match): void => {
     state.changes += 1;
@@ -81,6 +86,8 @@ export function createMemoryEntryStore(options: MemoryStoreOptions): MemoryEntry
     addMatch: (added) => {
       if (!find(added)) state.matches.set(keyOf(added), emptyMatch(added));
     },
+    addHandOver: (handed) => void state.handOvers.unshift(handed),
+    handOver: async (ask) => ok(handedLead(state.handOvers.find((handed) => isAbout(handed, ask)))),
     incarnation: async () => ok(options.incarnation),
     openMatch: async (open) => openMatch(find(open), open, options, touch),
     openLane: async (open) => openLane(find(open), open, options, touch),
@@ -127,6 +134,15 @@ export function createMemoryEntryStore(options: MemoryStoreOptions): MemoryEntry
     },
   };
 }
+
+const isAbout = (handed: HandOverAsk, ask: HandOverAsk): boolean =>
+  keyOf(handed) === keyOf(ask) &&
+  handed.laneId === ask.laneId &&
+  handed.to.kind === ask.to.kind &&
+  handed.to.id === ask.to.id;
+
+const handedLead = (handed: HandedLead | undefined): HandedLead | undefined =>
+  handed && { untilMs: handed.untilMs };
 
 const keyOf = ({ academyId, matchId }: MatchRef): string => `${academyId}\n${matchId}`;
 

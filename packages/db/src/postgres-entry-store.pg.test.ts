@@ -3,6 +3,7 @@ import { openDb } from "./open-db.ts";
 import { createPostgresEntryStore } from "./postgres-entry-store.ts";
 import { freshDatabase } from "./testing/fresh-database.ts";
 import { seedAcademy, seedMatch } from "./testing/seed-academy.ts";
+import { seedHandOver } from "./testing/seed-hand-over.ts";
 
 entryStoreContract("in Postgres", async () => {
   const database = await freshDatabase();
@@ -14,6 +15,7 @@ entryStoreContract("in Postgres", async () => {
   return {
     store: createPostgresEntryStore(db, { log: fail }),
     addMatch: ({ academyId, matchId }) => seedMatch(db, academyId, matchId),
+    addHandOver: (handed) => seedHandOver(db, handed),
     close: async () => {
       await db.close();
       await database.drop();

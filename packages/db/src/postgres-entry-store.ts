@@ -8,6 +8,7 @@ import { createNotifier } from "./log/notifier.ts";
 import { openLane } from "./log/open-lane.ts";
 import { openMatch } from "./log/open-match.ts";
 import { orUnavailable } from "./log/or-unavailable.ts";
+import { readHandOver } from "./log/read-hand-over.ts";
 import { readChangedHeads, readHead } from "./log/read-heads.ts";
 import { readLanes } from "./log/read-lanes.ts";
 import { readLog } from "./log/read-log.ts";
@@ -31,6 +32,7 @@ export function createPostgresEntryStore(db: Db, options: PostgresStoreOptions):
     openMatch: (open) => orUnavailable(() => openMatch(db, open, desk)),
     openLane: (open) => orUnavailable(() => openLane(db, open, desk)),
     lanes: (match) => orUnavailable(() => readLanes(db, match)),
+    handOver: (ask) => orUnavailable(() => readHandOver(db, ask)),
     append: (batch) => orUnavailable(() => append(db, batch)),
     appendDesk: (entry) => orUnavailable(() => appendDesk(db, entry, desk)),
     sealMatch: (match) =>

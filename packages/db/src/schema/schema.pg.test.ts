@@ -8,6 +8,7 @@ import * as audit from "./audit.ts";
 import * as auth from "./auth.ts";
 import * as courtCode from "./court-code.ts";
 import * as day from "./day.ts";
+import * as handOver from "./hand-over.ts";
 import * as match from "./match.ts";
 import * as matchLog from "./match-log.ts";
 import * as player from "./player.ts";
@@ -22,7 +23,7 @@ interface ColumnRow {
   readonly hasDefault: boolean;
 }
 
-const modules = [academy, audit, auth, courtCode, day, match, matchLog, player, tally, tryCount];
+const modules = [academy, audit, auth, courtCode, day, handOver, match, matchLog, player, tally, tryCount];
 const tables = modules.flatMap((module) => Object.values(module)).filter((value) => is(value, PgTable));
 
 const declaredColumns = (): ColumnRow[] =>

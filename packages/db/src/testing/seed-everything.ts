@@ -28,6 +28,10 @@ export async function seedEverything(db: Db, academyId: string, isDemo: boolean)
     await sql`
       insert into courtside_session (academy_id, session_id, token_hash, code_id, name, expires_at)
       values (${academyId}, 'session', ${`token of ${academyId}`}, 'code', 'Mila', now() + interval '2 hours')`;
+    await sql`
+      insert into hand_over (academy_id, hand_over_id, code_hash, code_id, match_id, from_lane, level, made_at, expires_at)
+      values (${academyId}, 'hand-over', ${`hand-over of ${academyId}`}, 'code', ${matchId}, 'lead', 'key', now(),
+              now() + interval '10 minutes')`;
   });
 }
 

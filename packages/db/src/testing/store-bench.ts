@@ -1,10 +1,12 @@
-import type { EntryStore, MatchRef } from "../entry-store.ts";
+import type { EntryStore, HandedLead, HandOverAsk, MatchRef } from "../entry-store.ts";
 import { laneOf, openingOf } from "./log-fixtures.ts";
 
 export interface StoreUnderTest {
   readonly store: EntryStore;
   /** Makes a match known, as the day desk does; the academy "curlew" is there. */
   readonly addMatch: (match: MatchRef) => Promise<void>;
+  /** Hands a lead over, as a code that was entered does. */
+  readonly addHandOver: (handed: HandOverAsk & HandedLead) => Promise<void>;
   readonly close: () => Promise<void>;
 }
 
@@ -36,7 +38,8 @@ export const createStoreBench = (under: () => StoreUnderTest) => {
     if (!page.ok) throw new Error(page.error.code);
     return page.value.entries;
   };
-  return { store, newMatch, openMatch, openLane, readAll };
+  const addHandOver = (handed: HandOverAsk & HandedLead): Promise<void> => under().addHandOver(handed);
+  return { store, newMatch, addHandOver, openMatch, openLane, readAll };
 };
 
 export type StoreBench = ReturnType<typeof createStoreBench>;
