@@ -90,7 +90,9 @@ test.describe("a phone that falls silent", () => {
     await expect(one.getByTestId("lead-taken")).toContainText(`${SECOND} leads this match now`, {
       timeout: 60_000,
     });
-    await expect(one.getByTestId("lead-taken")).toContainText("Your points are kept.");
+    await expect(one.getByTestId("lead-taken")).toContainText(
+      "2 points that you charted after that are kept beside the score.",
+    );
     await expect(one.getByTestId("unsent")).toHaveText(/All sent/);
 
     for (const phone of [one, two]) {

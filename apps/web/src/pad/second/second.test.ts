@@ -9,9 +9,11 @@ import { makeLog, pointsOf, pointTo } from "@courtloom/match-log/testing";
 import type { LaneRecord } from "@courtloom/sync";
 import { describe, expect, it } from "vitest";
 import { joinLog } from "../join-log.ts";
+import { lastUndoable } from "../last-undoable.ts";
 import { cameBack } from "./came-back.ts";
 import { countToTell, lanesToCompare, rowsToJudge } from "./lanes-to-compare.ts";
 import { scoreWith } from "./merge-preview.ts";
+import { neverUndone } from "./never-undone.ts";
 import { countWords, laneWords, placeWords, pointWords, theirWords } from "./row-words.ts";
 import { scoreWords } from "./score-words.ts";
 import { stateScore } from "./state-score.ts";
@@ -47,6 +49,15 @@ describe("a phone that charts as second", () => {
       server: view.score.server,
     });
     expect(stateScore(viewOf(makeLog([])))).toBeUndefined();
+  });
+
+  it("[PD101] never takes back the score with which it began", () => {
+    const stated = stateScore(viewOf(makeLog(pointsOf("AB"))));
+    const { log } = tellMatch(twoLanes(pointsOf("AB"), stated ? [stated] : []), BLANK);
+    const [id = ""] = neverUndone({ record: BLANK, log });
+    expect(log.find(({ entry }) => entry.id === id)?.entry.body).toEqual(stated);
+    expect(lastUndoable(log, new Set([id]))).toBeUndefined();
+    expect(neverUndone({ record: { ...BLANK, laneId: "lane-1" }, log: makeLog(pointsOf("A")) })).toEqual([]);
   });
 
   it("[PD101] shows its own score while the whole match keeps the lead's, and its unsent points count for itself", () => {

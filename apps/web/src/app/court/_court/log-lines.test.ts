@@ -35,6 +35,22 @@ describe("log of a court", () => {
     ]);
   });
 
+  it("[BD17] says of a second lane's entry that it is beside the score, and of a merge as whose it was charted", () => {
+    const source = entries[3]?.entry.id ?? "";
+    const target = entries[1]?.entry.id ?? "";
+    const merged = entries.map((logged) => {
+      if (logged.pos === 4) return { ...logged, laneId: "lane-2", epoch: -1 };
+      const to = { kind: "PointReplayed" } as const;
+      const body = { kind: "EntryAmended", target, to, from: source } as const;
+      return logged.pos === 5 ? { ...logged, entry: { ...logged.entry, body } } : logged;
+    });
+    const read = logLines(merged, view, { names, chartists: { "lane-1": "Ioan P.", "lane-2": "Rosa T." } });
+    expect(read.slice(3, 5).map(({ who, note }) => [who, note])).toEqual([
+      ["Rosa T.", "Second: beside the score."],
+      ["Ioan P.", "As Rosa T. charted it."],
+    ]);
+  });
+
   it("[BD13] gives a point the score after it", () => {
     expect(at(2)?.score).toBe("0–0 0–15");
     expect(at(20)?.score).toBeNull();

@@ -51,6 +51,12 @@ const whoWrote = ({ laneId, entry: { body } }: LoggedEntry, chartists: LogReadin
   return lane === DESK_LANE ? "Desk" : (chartists[lane] ?? "Another phone");
 };
 
+/** What an entry that stands has to say for itself: beside the score, or whose saying it took over. */
+const noteOf = ({ epoch }: LoggedEntry, takenFrom: string | undefined): string | null => {
+  if (takenFrom !== undefined) return `As ${takenFrom} charted it.`;
+  return epoch === SECOND_EPOCH ? "Second: beside the score." : null;
+};
+
 /** The whole log in order, each entry with what became of it. SPEC rule BD13. */
 export const logLines = (
   entries: readonly LoggedEntry[],
@@ -64,6 +70,8 @@ export const logLines = (
   return entries.map((logged) => {
     const { pos, entry } = logged;
     const { body } = entry;
+    const source = "from" in body && body.from !== undefined ? places.get(body.from) : undefined;
+    const taken = source === undefined ? undefined : entries[source - 1];
     const about = "target" in body ? body.target : "before" in body ? body.before : undefined;
     const target = about === undefined ? undefined : places.get(about);
     const reason = aside.get(pos);
@@ -77,7 +85,7 @@ export const logLines = (
       score: scores.get(entry.id) ?? null,
       note: reason
         ? `Set aside: ${SET_ASIDE_WORDS[reason]}. It is kept here.`
-        : (fate?.note ?? (logged.epoch === SECOND_EPOCH ? "Second: beside the score." : null)),
+        : (fate?.note ?? noteOf(logged, taken && whoWrote(taken, chartists))),
       struck: reason !== undefined || (fate?.struck ?? false),
     };
   });
