@@ -2,6 +2,6 @@ import { describeAuthStore } from "../../../packages/auth/src/testing/auth-store
 import { openAuthDatabase } from "./open-auth-database.ts";
 
 describeAuthStore("store in Postgres", async () => {
-  const { store, makeAcademy, close } = await openAuthDatabase();
-  return { store, makeAcademy, makeOther: () => makeAcademy(false), close };
+  const { store, makeAcademy, openMatch, takeOver, close } = await openAuthDatabase();
+  return { store, makeAcademy, makeOther: () => makeAcademy(false), openMatch, takeOver, close };
 });

@@ -2,6 +2,7 @@ import { randomUUID } from "node:crypto";
 import { createAuthStore, openAccounts, openDb } from "@courtloom/db";
 import { freshDatabase } from "@courtloom/db/testing";
 import postgres from "postgres";
+import { openMatches } from "./open-matches.ts";
 
 /** Ids of an academy with a director, a day and a court. */
 export interface MadeAcademy {
@@ -50,5 +51,6 @@ export async function openAuthDatabase() {
     await database.drop();
   };
 
-  return { database, db, store: createAuthStore(db), accounts, owner, makeAcademy, everything, close };
+  const store = createAuthStore(db);
+  return { database, db, store, accounts, owner, makeAcademy, ...openMatches(db), everything, close };
 }

@@ -1,5 +1,7 @@
-import { type ContractAcademy, describeAuthStore } from "./testing/auth-store-contract.ts";
+import { describeAuthStore } from "./testing/auth-store-contract.ts";
+import type { ContractAcademy } from "./testing/contract-harness.ts";
 import { createMemoryAuthStore } from "./testing/memory-auth-store.ts";
+import { memoryLeads } from "./testing/memory-leads.ts";
 
 describeAuthStore("store in memory", async () => {
   const store = createMemoryAuthStore();
@@ -17,6 +19,7 @@ describeAuthStore("store in memory", async () => {
   };
   return {
     store,
+    ...memoryLeads(store),
     makeAcademy: async (isDemo) => {
       const academy = make();
       store.addMember({ ...academy, isDemo, name: "Ada Finch", role: "director" });

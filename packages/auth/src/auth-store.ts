@@ -57,6 +57,60 @@ export interface ListedCourtside extends FoundCourtside {
   readonly openedMs: number;
 }
 
+/** Who leads a match, or is to: a member by member id, or a courtside session by session id. */
+export interface LeadHolder {
+  readonly kind: "member" | "courtside";
+  readonly id: string;
+}
+
+export const HAND_OVER_LEVELS = ["score", "key", "every"] as const;
+export type HandOverLevel = (typeof HAND_OVER_LEVELS)[number];
+
+/** The lane that leads a match. */
+export interface LeadLaneRef {
+  readonly academyId: string;
+  readonly matchId: string;
+  readonly laneId: string;
+}
+
+/** A one-use code by which `laneId` hands the lead over. Times in ms since 1970. */
+export interface NewHandOver extends LeadLaneRef {
+  readonly handOverId: string;
+  readonly codeHash: string;
+  /** The court code under which whoever enters it comes in. */
+  readonly codeId: string;
+  /** Who hands over: the lane has to be theirs. */
+  readonly owner: LeadHolder;
+  /** At which level the lead charts. */
+  readonly level: HandOverLevel;
+  readonly madeMs: number;
+  readonly endsMs: number;
+}
+
+/** A hand-over with the court code that it admits under. */
+export interface FoundHandOver extends FoundCode, LeadLaneRef {
+  readonly handOverId: string;
+  /** Who hands over. */
+  readonly chartist: string;
+  readonly level: HandOverLevel;
+  /** Whether that lane still leads. */
+  readonly leads: boolean;
+  readonly endsMs: number;
+  readonly withdrawnMs: number | null;
+  /** Who entered it, and until when they may take the lead. */
+  readonly granted: (LeadHolder & { readonly untilMs: number }) | null;
+}
+
+export interface AcceptedHandOver {
+  readonly academyId: string;
+  readonly handOverId: string;
+  readonly to: LeadHolder;
+  readonly atMs: number;
+  readonly untilMs: number;
+  /** Opened with it, where `to` is a session that does not exist yet. */
+  readonly session?: NewCourtside | undefined;
+}
+
 /** How often a key was used in its present window, this time included. */
 export interface TryCount {
   readonly count: number;
@@ -106,6 +160,16 @@ export interface AuthStore {
     readonly sessionId: string;
     readonly atMs: number;
   }) => Promise<boolean>;
+
+  /** Keeps it if its lane leads and is the owner's, and ends what that lane made before; all or nothing. */
+  readonly addHandOver: (made: NewHandOver) => Promise<"added" | "hash_taken" | "not_lead">;
+  readonly findHandOver: (codeHash: string) => Promise<FoundHandOver | undefined>;
+  /** False when somebody entered it before, or it has ended; then nothing is written. */
+  readonly acceptHandOver: (accepted: AcceptedHandOver) => Promise<boolean>;
+  /** Ends what this lane made, also what was entered and not used yet. False when there was nothing. */
+  readonly withdrawHandOvers: (
+    lane: LeadLaneRef & { readonly owner: LeadHolder; readonly atMs: number },
+  ) => Promise<boolean>;
 
   /** Counts one more use of `key`, atomically; a window of `windowMs` opens with the first. */
   readonly takeTry: (key: string, windowMs: number, nowMs: number) => Promise<TryCount>;

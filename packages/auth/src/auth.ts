@@ -1,6 +1,13 @@
-import type { Clock, CourtsidePrincipal, Principal, Result, WallPrincipal } from "@courtloom/core";
+import type {
+  AccountPrincipal,
+  Clock,
+  CourtsidePrincipal,
+  Principal,
+  Result,
+  WallPrincipal,
+} from "@courtloom/core";
 import type { AccountsDatabase } from "./accounts-database.ts";
-import type { AuthStore, CodeKind } from "./auth-store.ts";
+import type { AuthStore, CodeKind, HandOverLevel } from "./auth-store.ts";
 import type { SetCookie } from "./set-cookie.ts";
 
 export interface AuthOptions {
@@ -40,6 +47,10 @@ export type DirectorRefusal = AccountRefusal | "already_set_up";
 export type SignInRefusal = "wrong_credentials" | "too_many_tries";
 export type PasswordRefusal = AccountRefusal | SignInRefusal | "signed_out";
 export type CodeRefusal = "bad_name" | "unknown_code" | "expired" | "revoked" | "too_many_tries";
+/** `hand_over_used`: somebody entered it. `hand_over_ended`: its time is over, it was withdrawn, or another one leads. */
+export type PadCodeRefusal = CodeRefusal | "hand_over_used" | "hand_over_ended";
+/** `not_lead`: the lane does not lead the match, or is somebody else's. `no_code`: the court has no code to come in under. */
+export type HandOverRefusal = "not_lead" | "no_code" | "too_many_tries";
 export type IssueRefusal = "court_needed" | "already_past";
 
 export interface NewAccount {
@@ -64,6 +75,22 @@ export interface ActiveCode {
   readonly code: string | undefined;
   readonly issuedMs: number;
   readonly expiresMs: number;
+}
+
+/** The match whose lead was handed to whoever entered the code. */
+export interface HandedOver {
+  readonly matchId: string;
+  /** Who hands over. */
+  readonly by: string;
+  /** At which level they chart. */
+  readonly level: HandOverLevel;
+}
+
+/** Who is in on the pad. `setCookie` is there when a session was opened; somebody who was in before keeps theirs. */
+export interface PadEntered {
+  readonly principal: CourtsidePrincipal | AccountPrincipal | WallPrincipal;
+  readonly setCookie?: SetCookie;
+  readonly handedOver?: HandedOver;
 }
 
 /** A phone or wall that is in with a code. */
@@ -143,6 +170,37 @@ export interface Auth {
       CodeRefusal
     >
   >;
+  /**
+   * Lets a phone in with a court's code or a hand-over code; a court's code is entered as by `enterWithCode`.
+   * A hand-over code works once, and gives the lead of one match to the session on that court, or the account,
+   * whose name this is, or else to a new session under the court's code. Who entered it may enter it again.
+   */
+  readonly enterPad: (input: {
+    readonly code: string;
+    readonly name: string;
+    readonly address: string;
+    readonly cookieHeader: string | undefined;
+  }) => Promise<Result<PadEntered, PadCodeRefusal>>;
+  /**
+   * A one-use code for the lead of a match, in place of exactly `laneId`; it ends after ten minutes, with the
+   * next one made, when it is withdrawn and when another lane leads. `court` is where the match is played:
+   * a session hands over under its own code, an account under the court's latest.
+   */
+  readonly makeHandOver: (input: {
+    readonly by: AccountPrincipal | CourtsidePrincipal;
+    readonly matchId: string;
+    readonly laneId: string;
+    readonly level: HandOverLevel;
+    readonly court: { readonly dayId: string; readonly courtId: string };
+  }) => Promise<
+    Result<{ readonly handOverId: string; readonly code: string; readonly endsMs: number }, HandOverRefusal>
+  >;
+  /** Ends the codes that this lane made, also one that was entered and not used yet. False when there was none. */
+  readonly withdrawHandOver: (input: {
+    readonly by: AccountPrincipal | CourtsidePrincipal;
+    readonly matchId: string;
+    readonly laneId: string;
+  }) => Promise<boolean>;
   readonly activeCourtside: (academyId: string, dayId: string) => Promise<readonly ActiveCourtside[]>;
   /** Ends one phone's session; the code goes on. False when the academy has no such session. */
   readonly revokeCourtside: (academyId: string, sessionId: string) => Promise<boolean>;

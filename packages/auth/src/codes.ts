@@ -6,7 +6,7 @@ import type { CodeKeeping } from "./code-keeping.ts";
 import { drawCode } from "./code-text.ts";
 
 /** With a million codes kept, one draw in 887 meets one of them; five in a row never. */
-const DRAWS = 5;
+export const DRAWS = 5;
 
 interface CodesOptions {
   readonly store: AuthStore;
@@ -23,8 +23,12 @@ export const makeCodes = ({
   clock,
   draw = drawCode,
 }: CodesOptions): Pick<Auth, "issueCode" | "activeCodes" | "revokeCode"> => {
-  const add = async (code: string, row: Omit<CodeRow, "codeHash" | "codeSealed">): Promise<boolean> =>
-    store.addCode({ ...row, codeHash: keeping.hash(code), codeSealed: keeping.seal(code, row.codeId) });
+  const add = async (code: string, row: Omit<CodeRow, "codeHash" | "codeSealed">): Promise<boolean> => {
+    const codeHash = keeping.hash(code);
+    // Both kinds of code are typed into one form.
+    if (await store.findHandOver(codeHash)) return false;
+    return store.addCode({ ...row, codeHash, codeSealed: keeping.seal(code, row.codeId) });
+  };
 
   return {
     issueCode: async ({ academyId, kind, dayId, courtId, by, expiresMs }) => {

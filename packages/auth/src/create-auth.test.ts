@@ -1,12 +1,14 @@
 import type { FlowHarness } from "./testing/auth-flows.ts";
 import { describeAuthFlows } from "./testing/auth-flows.ts";
 import { describeCourtsideFlows } from "./testing/courtside-flows.ts";
+import { describeHandOverFlows } from "./testing/hand-over-flows.ts";
 import { createMemoryAuthStore } from "./testing/memory-auth-store.ts";
+import { memoryLeads } from "./testing/memory-leads.ts";
 
-const open = async (): Promise<FlowHarness> => {
+const open = async () => {
   const store = createMemoryAuthStore();
   const tables = { user: [], session: [], account: [], verification: [] };
-  return {
+  const harness: FlowHarness = {
     accounts: { kind: "memory", tables },
     store,
     appoint: async (userId, isDemo) =>
@@ -21,16 +23,29 @@ const open = async (): Promise<FlowHarness> => {
     everything: async () => JSON.stringify([tables, store.everything()]),
     close: async () => undefined,
   };
+  return { ...harness, ...memoryLeads(store), addMember: store.addMember };
 };
 
 describeAuthFlows("accounts in memory", open);
 
-describeCourtsideFlows("codes in memory", async () => {
+const openCourtside = async () => {
   let serial = 0;
-  const makeAcademy = async () => {
+  const opened = await open();
+  const makeAcademy = async (userId?: string) => {
     serial += 1;
     const id = (word: string): string => `${word}-${serial}`;
-    return { academyId: id("academy"), memberId: id("member"), dayId: id("day"), courtId: id("court") };
+    const academy = {
+      academyId: id("academy"),
+      memberId: id("member"),
+      userId: userId ?? id("user"),
+      dayId: id("day"),
+      courtId: id("court"),
+    };
+    opened.addMember({ ...academy, isDemo: false, name: "Ada Finch", role: "director" });
+    return academy;
   };
-  return { ...(await open()), makeAcademy };
-});
+  return { ...opened, makeAcademy };
+};
+
+describeCourtsideFlows("codes in memory", openCourtside);
+describeHandOverFlows("hand-overs in memory", openCourtside);

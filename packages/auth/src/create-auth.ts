@@ -8,7 +8,9 @@ import { makeCodes } from "./codes.ts";
 import { makeCourtside } from "./courtside.ts";
 import { makeCreateDirector } from "./create-director.ts";
 import { makeEnterDemo } from "./enter-demo.ts";
+import { makeEnterPad } from "./enter-pad.ts";
 import { makeEnterWithCode } from "./enter-with-code.ts";
+import { makeHandOvers } from "./hand-overs.ts";
 import { makeHandler } from "./handler.ts";
 import { makeLimits } from "./limits.ts";
 import { makePrincipalOf } from "./principal-of.ts";
@@ -22,6 +24,8 @@ export const createAuth = (options: AuthOptions): Auth => {
   const limits = makeLimits(store, secret);
   const keeping = makeCodeKeeping(secret);
   const { find, ...courtside } = makeCourtside({ store, clock, secureCookies });
+  const courtsideBase = { store, clock, secureCookies };
+  const principalOf = makePrincipalOf(base, store, find);
   const signIn = makeSignIn(base, limits);
   const signOut: Auth["signOut"] = async (cookieHeader) => {
     await endSession(base, cookieHeader);
@@ -30,7 +34,7 @@ export const createAuth = (options: AuthOptions): Auth => {
 
   return {
     handler: makeHandler({ signIn, signOut, options }),
-    principalOf: makePrincipalOf(base, store, find),
+    principalOf,
     createDirector: makeCreateDirector(base, store),
     createAccount: (account) => createAccountRecord(library, clock, account),
     signIn,
@@ -39,7 +43,9 @@ export const createAuth = (options: AuthOptions): Auth => {
     changePassword: makeChangePassword(base, signIn),
     endSessionsOf: (userId) => endSessionsOf(base, userId),
     ...makeCodes({ store, keeping, clock }),
-    enterWithCode: makeEnterWithCode({ store, clock, secureCookies }, keeping, limits),
+    enterWithCode: makeEnterWithCode(courtsideBase, keeping, limits),
+    enterPad: makeEnterPad(courtsideBase, { keeping, limits, principalOf }),
+    ...makeHandOvers({ store, keeping, clock, limits }),
     ...courtside,
   };
 };

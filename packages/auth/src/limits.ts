@@ -11,6 +11,9 @@ export const CODE_FAILURES_PER_NETWORK = 10;
 /** About 58,000 a day against 887 million codes: with 30 codes in use, one guess in 500 days hits. */
 export const CODE_FAILURES_OVERALL = 600;
 
+/** Far more than a match has hand-overs. */
+export const HAND_OVERS_PER_HOLDER = 30;
+
 /** One use that was counted before its outcome is known, so that uses at the same moment cannot slip through. */
 export interface Try {
   readonly allowed: boolean;
@@ -43,6 +46,9 @@ export const makeLimits = (store: AuthStore, secret: string) => {
       };
       return { allowed: all.allowed, forget };
     },
+    /** One hand-over code made by this member or session. */
+    handOver: (holder: string, nowMs: number): Promise<Try> =>
+      take(nameOf("hand-over", holder), HAND_OVERS_PER_HOLDER, nowMs),
     /** One code typed from this network. A network over its limit does not use up what all share. */
     code: async (address: string, nowMs: number): Promise<Try> => {
       const own = await take(nameOf("code", networkOf(address)), CODE_FAILURES_PER_NETWORK, nowMs);

@@ -175,7 +175,7 @@ describe("rights of the roles", () => {
   const refused = (sql: postgres.Sql, statement: string) =>
     expect(sql.unsafe(statement), statement).rejects.toMatchObject({ code: "42501" });
 
-  it("[DB2, DB15] lets the application neither change nor delete an entry, nor read the audit", async () => {
+  it("[DB2, DB15, DB23] lets the application neither change nor delete an entry, nor read the audit", async () => {
     for (const statement of [
       "update entry set n = n",
       "delete from entry",

@@ -1,58 +1,14 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import type { AuthStore, CodeRow, NewCourtside } from "../auth-store.ts";
-
-/** An academy with a director who has an account, and a day with one court. Ids are not used elsewhere. */
-export interface ContractAcademy {
-  readonly academyId: string;
-  readonly memberId: string;
-  readonly userId: string;
-  readonly dayId: string;
-  readonly courtId: string;
-}
-
-export interface ContractHarness {
-  readonly store: AuthStore;
-  /** An academy is real unless it is the demonstration, of which there is one at most. */
-  readonly makeAcademy: (isDemo: boolean) => Promise<ContractAcademy>;
-  /** Another academy's day and court, which need no director of their own. */
-  readonly makeOther: () => Promise<ContractAcademy>;
-  readonly close: () => Promise<void>;
-}
-
-const NOW = Date.UTC(2026, 4, 30, 9);
-const HOUR = 3_600_000;
-
-let serial = 0;
-const unique = (word: string): string => {
-  serial += 1;
-  return `${word}-${serial}`;
-};
-
-const makeCode = (academy: ContractAcademy, change: Partial<CodeRow> = {}): CodeRow => ({
-  codeId: unique("code"),
-  academyId: academy.academyId,
-  kind: "court",
-  dayId: academy.dayId,
-  courtId: academy.courtId,
-  codeHash: unique("hash"),
-  codeSealed: "sealed",
-  issuedBy: academy.memberId,
-  issuedMs: NOW + serial,
-  expiresMs: NOW + HOUR,
-  revokedMs: null,
-  ...change,
-});
-
-const makeSession = (code: CodeRow, change: Partial<NewCourtside> = {}): NewCourtside => ({
-  sessionId: unique("session"),
-  academyId: code.academyId,
-  codeId: code.codeId,
-  tokenHash: unique("token"),
-  name: "Wren",
-  openedMs: NOW + serial,
-  expiresMs: code.expiresMs,
-  ...change,
-});
+import type { AuthStore, CodeRow } from "../auth-store.ts";
+import {
+  type ContractAcademy,
+  type ContractHarness,
+  makeCode,
+  makeSession,
+  NOW,
+  unique,
+} from "./contract-harness.ts";
+import { handOversContract } from "./hand-overs-contract.ts";
 
 const found = ({ academyId, codeId, kind, dayId, courtId, expiresMs, revokedMs }: CodeRow) => ({
   academyId,
@@ -195,6 +151,8 @@ export const describeAuthStore = (name: string, open: () => Promise<ContractHarn
       expect(await store.revokeCourtside({ academyId, sessionId: session.sessionId, atMs: NOW })).toBe(false);
       expect((await store.findCourtside(session.tokenHash))?.revokedMs).toBeNull();
     });
+
+    handOversContract(() => ({ ...harness, own, other }));
 
     it("[AU15] counts tries in a window that opens with the first", async () => {
       const key = unique("key");

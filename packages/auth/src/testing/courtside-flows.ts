@@ -4,7 +4,7 @@ import { CODE_ALPHABET } from "../code-text.ts";
 import { createAuth } from "../create-auth.ts";
 import type { SetCookie } from "../set-cookie.ts";
 import type { FlowHarness } from "./auth-flows.ts";
-import type { ContractAcademy } from "./auth-store-contract.ts";
+import type { ContractAcademy } from "./contract-harness.ts";
 import { cookieOf } from "./cookie-of.ts";
 import { granted } from "./granted.ts";
 import { type MovableClock, makeMovableClock } from "./movable-clock.ts";

@@ -3,9 +3,13 @@ import type {
   CodeRow,
   FoundCode,
   FoundCourtside,
+  FoundHandOver,
+  LeadHolder,
+  LeadLaneRef,
   ListedCourtside,
   Membership,
   NewCourtside,
+  NewHandOver,
 } from "../auth-store.ts";
 
 /** What a memory store is asked to hold from elsewhere: academies and who belongs to them. */
@@ -14,11 +18,21 @@ export interface MemoryMember extends Membership {
   readonly isDemo: boolean;
 }
 
+/** The lane that leads a match, and whose it is. */
+export interface MemoryLead extends LeadLaneRef {
+  readonly owner: LeadHolder;
+  readonly chartist: string;
+}
+
 export interface MemoryAuthStore extends AuthStore {
+  /** Another lane leads from now on. */
+  readonly setLead: (lead: MemoryLead) => void;
   readonly addMember: (member: MemoryMember) => void;
   /** All that it holds of codes and sessions. */
   readonly everything: () => unknown;
 }
+
+interface HandOver extends NewHandOver, Pick<FoundHandOver, "chartist" | "withdrawnMs" | "granted"> {}
 
 interface Session extends NewCourtside {
   readonly revokedMs: number | null;
@@ -154,15 +168,85 @@ const makeSessions = (
   };
 };
 
+const isSameMatch = (one: LeadLaneRef, other: LeadLaneRef): boolean =>
+  one.academyId === other.academyId && one.matchId === other.matchId;
+
+const isSameLane = (one: LeadLaneRef, other: LeadLaneRef): boolean =>
+  isSameMatch(one, other) && one.laneId === other.laneId;
+
+const isOwner = (had: LeadHolder, asks: LeadHolder): boolean =>
+  had.kind === asks.kind && (had.kind === "courtside" || had.id === asks.id);
+
+const makeHandOvers = (
+  codes: readonly CodeRow[],
+  handOvers: HandOver[],
+  leads: MemoryLead[],
+  openCourtside: AuthStore["openCourtside"],
+): Pick<
+  MemoryAuthStore,
+  "setLead" | "addHandOver" | "findHandOver" | "acceptHandOver" | "withdrawHandOvers"
+> => {
+  const leadOf = (lane: LeadLaneRef) => leads.findLast((lead) => isSameMatch(lead, lane));
+  const change = (wanted: (made: HandOver) => boolean, into: Partial<HandOver>): number => {
+    let count = 0;
+    for (const [at, made] of handOvers.entries()) {
+      if (!wanted(made)) continue;
+      handOvers[at] = { ...made, ...into };
+      count += 1;
+    }
+    return count;
+  };
+  return {
+    setLead: (lead) => void leads.push(lead),
+    addHandOver: async (made) => {
+      if (handOvers.some(({ codeHash }) => codeHash === made.codeHash)) return "hash_taken";
+      const lead = leadOf(made);
+      if (lead?.laneId !== made.laneId || !isOwner(lead.owner, made.owner)) return "not_lead";
+      change((other) => other.withdrawnMs === null && isSameLane(other, made), { withdrawnMs: made.madeMs });
+      handOvers.push({ ...made, chartist: lead.chartist, withdrawnMs: null, granted: null });
+      return "added";
+    },
+    findHandOver: async (codeHash) => {
+      const made = handOvers.find((other) => other.codeHash === codeHash);
+      const code = made && codes.find(({ codeId }) => codeId === made.codeId);
+      if (!made || !code) return undefined;
+      const { handOverId, matchId, laneId, chartist, level, endsMs, withdrawnMs, granted } = made;
+      const leads = leadOf(made)?.laneId === laneId;
+      const rest = { handOverId, matchId, laneId, chartist, level, leads, endsMs, withdrawnMs, granted };
+      return { ...bare(code), ...rest };
+    },
+    acceptHandOver: async ({ academyId, handOverId, to, atMs, untilMs, session }) => {
+      const isOpen = (made: HandOver): boolean =>
+        made.academyId === academyId &&
+        made.handOverId === handOverId &&
+        made.granted === null &&
+        made.withdrawnMs === null &&
+        made.endsMs > atMs &&
+        leadOf(made)?.laneId === made.laneId;
+      if (change(isOpen, { granted: { ...to, untilMs } }) === 0) return false;
+      if (session) await openCourtside(session);
+      return true;
+    },
+    withdrawHandOvers: async ({ owner, atMs, ...lane }) => {
+      const lead = leads.find((other) => isSameLane(other, lane));
+      if (!lead || !isOwner(lead.owner, owner)) return false;
+      return change((made) => isSameLane(made, lane) && made.withdrawnMs === null, { withdrawnMs: atMs }) > 0;
+    },
+  };
+};
+
 /** The store in memory, for tests of what stands on it. Behaves like the one on disk: one suite checks both. */
 export const createMemoryAuthStore = (): MemoryAuthStore => {
   const codes: CodeRow[] = [];
   const sessions: Session[] = [];
+  const handOvers: HandOver[] = [];
+  const courtside = makeSessions(codes, sessions);
   return {
     ...makeMembers(),
     ...makeCodes(codes),
-    ...makeSessions(codes, sessions),
+    ...courtside,
+    ...makeHandOvers(codes, handOvers, [], courtside.openCourtside),
     ...makeTries(),
-    everything: () => ({ codes, sessions }),
+    everything: () => ({ codes, sessions, handOvers }),
   };
 };
