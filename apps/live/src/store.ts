@@ -124,6 +124,10 @@ export interface LogStore {
     readonly { readonly laneId: string; readonly chartist: string }[],
     { readonly code: "unknown_match" }
   >;
+  /** Until when the lead of `laneId` may be taken by whom it was handed to; undefined when it was not. */
+  readonly handOver: (
+    ask: MatchRef & { readonly laneId: string; readonly to: LaneOwner },
+  ) => Answer<{ readonly untilMs: number } | undefined>;
   readonly append: (
     append: MatchRef & { readonly laneId: string; readonly items: readonly AppendItem[] },
   ) => Answer<Appended, AppendRefused>;

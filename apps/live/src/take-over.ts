@@ -7,6 +7,15 @@ export const TAKE_OVER_AFTER_MS = 30_000;
 const isStaff = (principal: Principal): boolean =>
   principal.kind === "account" && (principal.role === "director" || principal.role === "coach");
 
+/** The lead was handed to somebody with a code, who may take it until then. */
+export interface HandedLead {
+  readonly untilMs: number;
+}
+
+/** Whether a hand-over still holds. SPEC LV32. */
+export const isHanded = (handed: HandedLead | undefined, nowMs: number): boolean =>
+  handed !== undefined && nowMs < handed.untilMs;
+
 /**
  * In how many ms a person may take over from `lead`, which was not heard for `silentMs`, if it stays silent;
  * 0: now. Staff may at any time, and so may who leads already, as their phone may have lost its storage.

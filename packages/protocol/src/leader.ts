@@ -7,6 +7,8 @@ export interface Leader {
   readonly serverMs: number;
   /** In how many ms the one who asked may take over if nothing is heard until then; 0: now. */
   readonly takeOverInMs: number;
+  /** The one who asked handed the lead to them. */
+  readonly handedOver?: true;
   /** The lane that leads belongs to this very phone's court session: the phone has lost its own copy of it. */
   readonly ownPhone?: true;
 }

@@ -1,3 +1,4 @@
+import { ok } from "@courtloom/core";
 import {
   type LaneOpen,
   type LaneOpenReply,
@@ -11,8 +12,8 @@ import {
 import { authoriseMatch, laneOwnerOf, sightOf } from "../authority.ts";
 import { refuse } from "../refuse.ts";
 import { logError } from "../runtime.ts";
-import type { LaneOwner, LeadLane, MatchRef, OpenLaneRefused, Unavailable } from "../store.ts";
-import { takeOverInMs } from "../take-over.ts";
+import type { LeadLane, OpenLaneRefused, Unavailable } from "../store.ts";
+import { leaderOf } from "./leader-of.ts";
 import type { MessageContext, MessageKind } from "./message-context.ts";
 
 const REFUSAL_OF = {
@@ -36,22 +37,6 @@ const refreshBoard = ({ directory, runtime, principal }: MessageContext, dayId: 
 const LOOK_AGAIN_MS = 3_000;
 const SOONEST_MS = 500;
 
-/** A member may be signed in on several devices; a court session is one phone's. */
-const isOwnPhone = (owner: LaneOwner, lead: LeadLane): boolean =>
-  owner.kind === "courtside" && lead.owner.kind === "courtside" && lead.owner.id === owner.id;
-
-const leaderOf = (lead: LeadLane, owner: LaneOwner, match: MatchRef, context: MessageContext): Leader => {
-  const { principal, heard, runtime } = context;
-  const serverMs = runtime.clock.wallMs();
-  return {
-    by: lead.chartist,
-    heardMs: heard.get(match)?.heardMs ?? null,
-    serverMs,
-    takeOverInMs: takeOverInMs(principal, owner, lead, heard.silentMs(match, serverMs)),
-    ...(isOwnPhone(owner, lead) ? { ownPhone: true } : {}),
-  };
-};
-
 const refuseLead = (leader: Leader): LeadTakenRefusal => {
   const dueMs = leader.takeOverInMs === 0 ? LOOK_AGAIN_MS : leader.takeOverInMs;
   const afterMs = Math.max(SOONEST_MS, Math.min(LOOK_AGAIN_MS, dueMs));
@@ -68,14 +53,19 @@ const handle = async (message: LaneOpen, context: MessageContext): Promise<LaneO
   const match = { academyId: principal.academyId, matchId };
   const room = directory.matchRoom(match);
   const wasOpen = room.pos() > 0;
-  const leader = (lead: LeadLane): Leader => leaderOf(lead, owner, match, context);
+  const ask = { room, owner, context };
   const asked = { card: allowed.value, laneId, level, owner, chartist: principal.name };
-  const mayTakeOver = (lead: LeadLane): boolean => leader(lead).takeOverInMs === 0;
+  const mayTakeOver = async (lead: LeadLane) => {
+    const leader = await leaderOf(lead, ask);
+    return leader.ok ? ok(leader.value.takeOverInMs === 0) : leader;
+  };
   const wish = second ? { second } : takeOver ? { mayTakeOver } : {};
   const opened = await room.openLane({ ...asked, ...wish });
   if (!opened.ok) {
     const { error } = opened;
-    return error.code === "lead_taken" ? refuseLead(leader(error.lead)) : refuse(REFUSAL_OF[error.code]);
+    if (error.code !== "lead_taken") return refuse(REFUSAL_OF[error.code]);
+    const leader = await leaderOf(error.lead, ask);
+    return leader.ok ? refuseLead(leader.value) : refuse("unavailable");
   }
   if (!wasOpen) refreshBoard(context, allowed.value.dayId);
   const { opening, lead, incarnation, epoch, cursor, head } = opened.value;
@@ -90,7 +80,9 @@ const handle = async (message: LaneOpen, context: MessageContext): Promise<LaneO
     chartist: principal.name,
   } as const;
   if (lead?.laneId === laneId) return { ...begun, leads: true };
-  return { ...begun, leads: false, ...(lead ? { leader: leader(lead) } : {}) };
+  if (!lead) return { ...begun, leads: false };
+  const leader = await leaderOf(lead, { ...ask, laneId });
+  return leader.ok ? { ...begun, leads: false, leader: leader.value } : refuse("unavailable");
 };
 
 export const laneOpen: MessageKind<LaneOpen> = { shape: laneOpenShape, handle };

@@ -110,7 +110,9 @@ export const createMatchRoom = (ref: MatchRef, deps: RoomDeps): MatchRoom => {
     await readHead();
     changed();
     const { lead } = opened.error;
-    if (!mayTakeOver?.(lead)) return opened;
+    const may = mayTakeOver ? await mayTakeOver(lead) : ok(false);
+    if (!may.ok) return may;
+    if (!may.value) return opened;
     const taken = await store.openLane({ ...ref, ...lane, takeOver: lead.laneId });
     if (taken.ok) store.notify({ matchId: ref.matchId, pos: taken.value.head });
     return taken;
@@ -194,6 +196,7 @@ export const createMatchRoom = (ref: MatchRef, deps: RoomDeps): MatchRoom => {
       changed();
     },
     openLane: (ask) => serial.run(() => openLane(ask)),
+    handedUntil: (laneId, to) => store.handOver({ ...ref, laneId, to }),
     ownerOf: (laneId) => owners.get(laneId),
     append,
     read,

@@ -26,7 +26,7 @@ export interface OpenLaneAsk {
   readonly owner: LaneOwner;
   readonly level: ChartingLevel;
   /** Given when a person asks for the lead: whether they may have it from this lane, as things stand now. */
-  readonly mayTakeOver?: (lead: LeadLane) => boolean;
+  readonly mayTakeOver?: (lead: LeadLane) => Promise<Result<boolean, Unavailable>>;
   /** A new lane is kept beside the score. */
   readonly second?: true;
 }
@@ -76,6 +76,11 @@ export interface MatchRoom {
   readonly lacksNames: () => boolean;
   /** Opens the log first if nobody has. A lane that leads is heard by that. */
   readonly openLane: (ask: OpenLaneAsk) => Promise<Result<LaneBegun, OpenLaneRefused | Unavailable>>;
+  /** Until when somebody may take the lead that `laneId` handed to them; undefined when it did not. */
+  readonly handedUntil: (
+    laneId: string,
+    to: LaneOwner,
+  ) => Promise<Result<{ readonly untilMs: number } | undefined, Unavailable>>;
   /** Whose a lane is, among the lanes opened here since the room began; undefined for others. */
   readonly ownerOf: (laneId: string) => LaneOwner | undefined;
   readonly append: (
