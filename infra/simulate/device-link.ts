@@ -1,4 +1,4 @@
-import type { Refusal } from "@courtloom/protocol";
+import { type LaneAppend, type Refusal, UP } from "@courtloom/protocol";
 import type { Channel, ChannelState } from "@courtloom/sync";
 import { createPipe, type LinkFaults, type Pipe, soundLink } from "./link.ts";
 import { createOutlet, type Person, type Session } from "./live-core.ts";
@@ -42,6 +42,13 @@ interface Connection {
 const ANSWER_WITHIN_MS = 8_000;
 const CONNECT_WITHIN_MS = 5_000;
 const UNAVAILABLE: Refusal = { ok: false, code: "unavailable", retry: true };
+
+/** A batch of which only the first entries arrive; any other message as it is. */
+const cutShort = (event: string, message: unknown, stream: Stream): unknown => {
+  if (event !== UP.laneAppend) return message;
+  const batch = message as LaneAppend;
+  return { ...batch, entries: batch.entries.slice(0, stream.int(1, batch.entries.length)) };
+};
 
 export const createDeviceLink = (options: DeviceLinkOptions): DeviceLink => {
   const { name, person, time, stream, trace, nodes } = options;
@@ -156,7 +163,8 @@ export const createDeviceLink = (options: DeviceLinkOptions): DeviceLink => {
       };
       const stopWaiting = time.after(ANSWER_WITHIN_MS, () => settle(UNAVAILABLE));
       waiting.set(id, settle);
-      on.up.send(() => void receive(on, event, message, settle));
+      const sent = faults.truncates ? cutShort(event, message, stream) : message;
+      on.up.send(() => void receive(on, event, sent, settle));
     });
   };
   const drop = (again: boolean): void => {

@@ -11,6 +11,8 @@ export interface LinkFaults {
   reorders: boolean;
   /** Answers are lost on their way back; what is pushed is not. */
   losesAnswers: boolean;
+  /** Of a batch only the first entries arrive. */
+  truncates: boolean;
   /** The device does not take what is sent to it. */
   isSlow: boolean;
   /** No connection comes about. */
@@ -23,6 +25,7 @@ export const soundLink = (): LinkFaults => ({
   duplicates: false,
   reorders: false,
   losesAnswers: false,
+  truncates: false,
   isSlow: false,
   isCut: false,
 });

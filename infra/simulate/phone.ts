@@ -32,6 +32,9 @@ export interface Phone {
   readonly isRunning: () => boolean;
   /** Nothing more is charted. */
   readonly rest: () => void;
+  /** The person asks for the lead, if another phone is known to have it. */
+  readonly takeOver: () => void;
+  readonly leads: () => boolean;
   readonly jumpClock: (byMs: number) => void;
   /** Lanes that the page sends, the charted one first. Empty while there is no page. */
   readonly lanes: () => readonly Lane[];
@@ -57,6 +60,9 @@ export interface PhoneOptions {
 
 /** A person who was refused asks again so often. */
 const ASK_AGAIN_MS = 5_000;
+
+/** How often a person who sees that another one leads takes the lead back, of the times they look. */
+const TAKES_BACK_SHARE = 0.15;
 
 const idOf = (phone: number, kind: number, count: number): string =>
   `00000000-0000-4000-8${String(kind).padStart(3, "0")}-${String(phone).padStart(4, "0")}${String(count).padStart(8, "0")}`;
@@ -123,13 +129,18 @@ export const createPhone = (options: PhoneOptions): Phone => {
     const charted = lane.chart(bodyOf(lane));
     const id = idOf(number, 0, counts.entry);
     trace.say(name, `charts ${counts.entry}`);
-    void charted.then(() => ledger.confirmed(id));
+    // Where the phone cannot store, its screen says so and promises nothing.
+    void charted.then(() => {
+      if (!lane.status().unstored) ledger.confirmed(id);
+    });
   };
   const goOn = (lane: Lane, mine: number): void => {
     if (mine !== page || resting) return;
-    const isOut = keptOut.has(lane.record().laneId) || lane.status().signal === "refused";
-    if (isOut) lane.tryAgain();
-    else chart(lane);
+    const { leader, signal } = lane.status();
+    const isOut = keptOut.has(lane.record().laneId) || signal === "refused" || leader !== undefined;
+    if (!isOut) chart(lane);
+    else if (leader !== undefined && stream.chance(TAKES_BACK_SHARE)) lane.takeOver();
+    else lane.tryAgain();
     time.after(isOut ? ASK_AGAIN_MS : stream.int(150, 1_400), () => goOn(lane, mine));
   };
   const begin = async (outbox: Outbox, mine: number): Promise<void> => {
@@ -177,6 +188,14 @@ export const createPhone = (options: PhoneOptions): Phone => {
     },
     rest: () => {
       resting = true;
+    },
+    takeOver: () => {
+      trace.say(name, "takes over");
+      lanes[0]?.takeOver();
+    },
+    leads: () => {
+      const lane = lanes[0];
+      return lane !== undefined && lane.record().epoch > 0 && lane.status().leader === undefined;
     },
     jumpClock: clock.jump,
     lanes: () => lanes,

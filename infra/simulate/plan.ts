@@ -13,11 +13,15 @@ export const FAULT_KINDS = {
   stall: 3,
   "messages twice": 3,
   "messages out of order": 3,
+  "batches cut short": 2,
   "answers lost": 4,
   "slow viewer": 2,
   "wall clock jumps": 3,
   "phone dies": 3,
   "phone dies, storage lost": 1,
+  "phone's storage is full": 2,
+  "a person takes over": 3,
+  "a person takes over while the lead has no signal": 3,
   "older backup restored": 2,
   "desk corrects": 3,
 } as const;
@@ -77,6 +81,7 @@ const forMsOf = (kind: FaultKind, stream: Stream): number => {
     case "connection cut":
     case "wall clock jumps":
     case "older backup restored":
+    case "a person takes over":
     case "desk corrects":
       return 0;
     default:
@@ -94,7 +99,7 @@ const amountOf = (kind: FaultKind, stream: Stream): number => {
 const castOf = (stream: Stream): Cast => {
   const matches = ["m1", "m2", "m3"].slice(0, stream.int(1, 3));
   // The first phones have a match each; a further one stands at a court where another leads.
-  const phones = Array.from({ length: stream.int(1, 3) }, (_, i) => matches[i] ?? stream.pick(matches));
+  const phones = Array.from({ length: stream.int(1, 4) }, (_, i) => matches[i] ?? stream.pick(matches));
   return {
     nodes: stream.int(1, 2),
     phones,

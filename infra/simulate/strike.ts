@@ -1,5 +1,6 @@
 import type { DeviceLink } from "./device-link.ts";
 import type { LinkFaults } from "./link.ts";
+import type { Phone } from "./phone.ts";
 import type { FaultKind, PlannedFault } from "./plan.ts";
 import type { World } from "./world.ts";
 
@@ -51,6 +52,23 @@ const phoneDies =
     return phone.start;
   };
 
+/** The phones that could lead in place of another: they run, and know who leads. */
+const waitingPhones = ({ phones }: World): readonly Phone[] =>
+  phones.filter((phone) => phone.lanes()[0]?.status().leader !== undefined);
+
+const takesOver = (world: World, { target }: PlannedFault): Phone | undefined => {
+  const waiting = waitingPhones(world);
+  return waiting.length === 0 ? undefined : targetOf(waiting, target);
+};
+
+const noSignal = (link: DeviceLink): (() => void) => {
+  link.faults.isCut = true;
+  link.cut();
+  return () => {
+    link.faults.isCut = false;
+  };
+};
+
 const STRIKES: Readonly<Record<FaultKind, Strike>> = {
   "server ends": ({ nodes }, { target }) => {
     const node = targetOf(nodes, target);
@@ -82,14 +100,7 @@ const STRIKES: Readonly<Record<FaultKind, Strike>> = {
     linkOf(world, fault).cut();
     return undefined;
   },
-  "no signal": (world, fault) => {
-    const link = linkOf(world, fault);
-    link.faults.isCut = true;
-    link.cut();
-    return () => {
-      link.faults.isCut = false;
-    };
-  },
+  "no signal": (world, fault) => noSignal(linkOf(world, fault)),
   "half-open": (world, fault) => {
     const link = linkOf(world, fault);
     link.faults.swallows = true;
@@ -106,6 +117,30 @@ const STRIKES: Readonly<Record<FaultKind, Strike>> = {
   "messages twice": flagged("duplicates"),
   "messages out of order": flagged("reorders"),
   "answers lost": flagged("losesAnswers"),
+  "batches cut short": (world, { target }) => {
+    const { faults } = targetOf(world.phones, target).link;
+    faults.truncates = true;
+    return () => {
+      faults.truncates = false;
+    };
+  },
+  "phone's storage is full": ({ phones }, { target }) => {
+    const { disk } = targetOf(phones, target);
+    disk.fill(true);
+    return () => disk.fill(false);
+  },
+  "a person takes over": (world, fault) => {
+    takesOver(world, fault)?.takeOver();
+    return undefined;
+  },
+  "a person takes over while the lead has no signal": (world, fault) => {
+    const taker = takesOver(world, fault);
+    const lead = world.phones.find((phone) => phone.matchId === taker?.matchId && phone.leads());
+    if (!taker || !lead) return undefined;
+    const signalReturns = noSignal(lead.link);
+    taker.takeOver();
+    return signalReturns;
+  },
   "slow viewer": (world, { target }) => {
     const { link } = targetOf(allViewers(world), target);
     link.faults.isSlow = true;

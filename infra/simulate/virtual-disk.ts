@@ -1,3 +1,4 @@
+import { err } from "@courtloom/core";
 import type { Entry } from "@courtloom/match-log";
 import { createMemoryOutbox, type Outbox } from "@courtloom/sync";
 import type { Stream } from "./stream.ts";
@@ -12,18 +13,25 @@ export interface VirtualDisk {
   /** Every entry that is stored, of all lanes. */
   readonly entries: () => Promise<readonly Entry[]>;
   readonly wipe: () => void;
+  /** While full, nothing new is stored and the page is told so. */
+  readonly fill: (isFull: boolean) => void;
 }
 
 const OPERATIONS = ["lanes", "entries", "saveLane", "add", "fork", "log", "saveLog", "sweep"] as const;
 
+/** What answers with a `Result`; a full storage refuses it. */
+const WRITES: ReadonlySet<(typeof OPERATIONS)[number]> = new Set(["saveLane", "add", "fork"]);
+
 export const createVirtualDisk = (time: VirtualTime, stream: Stream): VirtualDisk => {
   let held = createMemoryOutbox();
   let page = 0;
+  let isFull = false;
   const slowed = (mine: number): Outbox => {
     const operation = (name: (typeof OPERATIONS)[number]) => {
       return async (...args: readonly unknown[]): Promise<unknown> => {
         await time.wait(stream.int(1, 12));
         if (mine !== page) return new Promise(() => undefined);
+        if (isFull && WRITES.has(name)) return err("unavailable");
         const run = held[name] as (...given: readonly unknown[]) => Promise<unknown>;
         return run(...args);
       };
@@ -44,6 +52,9 @@ export const createVirtualDisk = (time: VirtualTime, stream: Stream): VirtualDis
     },
     wipe: () => {
       held = createMemoryOutbox();
+    },
+    fill: (full) => {
+      isFull = full;
     },
   };
 };

@@ -89,6 +89,14 @@ export const createLooseLog = (inner: EntryStore, loose: Looseness, lab: Lab): E
     );
     return ok({ ...written.value, head: match.log.length, logged });
   };
+  /** What the store wrote by itself, as it does when the lead is taken over. */
+  const takeInDesk = async (ref: MatchRef, match: LooseMatch): Promise<void> => {
+    const page = await inner.read({ academyId: ref.academyId, matchId: ref.matchId, after: 0, limit: 1_000 });
+    if (!page.ok) return;
+    const held = new Set(match.log.map(({ entry }) => entry.id));
+    for (const { entry } of page.value.entries)
+      if (!held.has(entry.id)) place(match, DESK_LANE, entry, match.log.length + 1);
+  };
   return {
     ...inner,
     append,
@@ -107,6 +115,7 @@ export const createLooseLog = (inner: EntryStore, loose: Looseness, lab: Lab): E
       const cursor = match.cursors.get(open.laneId) ?? 0;
       match.cursors.set(open.laneId, cursor);
       match.epochs.set(open.laneId, opened.value.epoch);
+      await takeInDesk(open, match);
       return ok({ ...opened.value, cursor, head: match.log.length });
     },
     read: async ({ after, limit, ...ref }) => {
