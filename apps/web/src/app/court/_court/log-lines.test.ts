@@ -42,10 +42,10 @@ describe("log of a court", () => {
       if (logged.pos === 4) return { ...logged, laneId: "lane-2", epoch: -1 };
       const to = { kind: "PointReplayed" } as const;
       const body = { kind: "EntryAmended", target, to, from: source } as const;
-      return logged.pos === 5 ? { ...logged, entry: { ...logged.entry, body } } : logged;
+      return logged.pos === 6 ? { ...logged, entry: { ...logged.entry, body } } : logged;
     });
     const read = logLines(merged, view, { names, chartists: { "lane-1": "Ioan P.", "lane-2": "Rosa T." } });
-    expect(read.slice(3, 5).map(({ who, note }) => [who, note])).toEqual([
+    expect([read[3], read[5]].map((line) => [line?.who, line?.note])).toEqual([
       ["Rosa T.", "Second: beside the score."],
       ["Ioan P.", "As Rosa T. charted it."],
     ]);
