@@ -40,14 +40,19 @@ const settingsAt = (matchId: string, courts: Courts, { settings, onSettings }: C
 
 const OneCourt = ({ courts, ...props }: CourtsRoomProps & { readonly courts: Courts }) => {
   const { first, outbox, settings, onSettings, onEnterCode, onLeave } = props;
-  const session = usePadSession(first.courtside, first.match, settings.level, outbox);
+  const { handedOver } = first.courtside;
+  // Whoever was handed a match goes on at the level at which it was charted.
+  const session = usePadSession(first.courtside, first.match, handedOver?.level ?? settings.level, outbox);
   const { matchId } = first.match;
   const second: SecondCourt | undefined = first.courtside.staff
     ? { other: undefined, list: () => listElsewhere(matchId), add: courts.add }
     : undefined;
   return session ? (
     <SecondCourtContext value={second}>
-      <PadMatch {...{ session, settings, onSettings, onEnterCode, onLeave }} match={first.match} />
+      <PadMatch
+        {...{ session, handedOver, settings, onSettings, onEnterCode, onLeave }}
+        match={first.match}
+      />
     </SecondCourtContext>
   ) : (
     <Opening />
@@ -79,6 +84,7 @@ const CourtInFront = ({ session, other, at, courts, props, onLeave }: SideBySide
           {...settingsAt(at.match.matchId, courts, props)}
           session={session}
           match={at.match}
+          handedOver={at.courtside.handedOver}
           onEnterCode={props.onEnterCode}
           onLeave={onLeave}
         />
