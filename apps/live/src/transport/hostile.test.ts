@@ -1,4 +1,4 @@
-import { REFUSALS, UP } from "@courtloom/protocol";
+import { PROTOCOL_VERSION, REFUSALS, UP } from "@courtloom/protocol";
 import fc from "fast-check";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { pointEntries } from "../testing/entries.ts";
@@ -93,7 +93,7 @@ const hostile: fc.Arbitrary<Hostile> = fc.oneof(
   fc.record({ person, event: events, args: fc.array(fc.oneof(near, junk), { maxLength: 3 }), acknowledged }),
   fc.record({ person, event: events, args: near.map((message) => [message]), acknowledged }),
   fc
-    .tuple(person, foreign, acknowledged, fc.constantFrom(1, 1, 1, 1, 0, 2))
+    .tuple(person, foreign, acknowledged, fc.constantFrom(1, 1, 1, 1, 0, PROTOCOL_VERSION + 1))
     .map(([who, [event, message], ack, v]) => ({
       person: who,
       event,
