@@ -4,6 +4,8 @@ export type { Lane, LaneOptions } from "./create-lane.ts";
 export { createLane } from "./create-lane.ts";
 export type { FileWish } from "./file-lanes.ts";
 export { fileLanes } from "./file-lanes.ts";
+export type { HandedLeadStep } from "./handed-lead.ts";
+export { handedLeadStep } from "./handed-lead.ts";
 export { openIdbOutbox } from "./idb-outbox.ts";
 export type { LaneDevice } from "./lane-device.ts";
 export { stepLane } from "./lane-machine.ts";
