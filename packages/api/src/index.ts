@@ -15,6 +15,7 @@ export type {
   PlayerFile,
 } from "./api-store.ts";
 export type { ApiContext, DemoLoader, DemoState } from "./context.ts";
+export { codesEndMs } from "./day/end-of-day.ts";
 export type { DeskCourt, DeskDay } from "./day/get-day.ts";
 export type { CreateDemoAccount, DemoStore } from "./demo/demo-store.ts";
 export { demoToday } from "./demo/demo-today.ts";

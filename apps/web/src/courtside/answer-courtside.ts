@@ -1,7 +1,8 @@
-import type { Auth, CodeRefusal } from "@courtloom/auth";
-import { err, ok, type Result } from "@courtloom/core";
+import type { Auth, PadCodeRefusal } from "@courtloom/auth";
+import { err, ok, type Principal, type Result } from "@courtloom/core";
 import type { Courtside, CourtsideRefusalCode } from "../pad/courtside.ts";
 import { type CourtsideSource, courtOfDay, matchForStaff } from "./list-matches.ts";
+import { whoSpeaks } from "./who-speaks.ts";
 
 export type Answer = Result<Courtside, CourtsideRefusalCode>;
 
@@ -13,29 +14,11 @@ const CODE_TROUBLE = {
   revoked: "code_expired",
   bad_name: "name_missing",
   too_many_tries: "too_many",
-} as const satisfies Record<CodeRefusal, CourtsideRefusalCode>;
+  hand_over_used: "code_used",
+  hand_over_ended: "code_lapsed",
+} as const satisfies Record<PadCodeRefusal, CourtsideRefusalCode>;
 
-export const codeTrouble = (refusal: CodeRefusal): CourtsideRefusalCode => CODE_TROUBLE[refusal];
-
-/**
- * Who speaks: the court's code for its own court, also where the device holds an account; the account for a
- * match elsewhere. So a match is charted as one and the same person, whichever link opened the pad.
- */
-const whoSpeaks = async (
-  auth: Pick<Auth, "principalOf">,
-  source: CourtsideSource,
-  asked: { readonly cookieHeader: string | undefined; readonly matchId: string | null },
-): ReturnType<Auth["principalOf"]> => {
-  const { cookieHeader, matchId } = asked;
-  const found = await auth.principalOf(cookieHeader, "courtside");
-  if (matchId === null || (found.ok && found.value.kind === "account")) return found;
-  if (found.ok && found.value.kind === "courtside") {
-    const { academyId, dayId, courtId } = found.value;
-    const match = await source.matchCard({ academyId, matchId });
-    if (match?.dayId === dayId && match.courtId === courtId) return found;
-  }
-  return auth.principalOf(cookieHeader, "account");
-};
+export const codeTrouble = (refusal: PadCodeRefusal): CourtsideRefusalCode => CODE_TROUBLE[refusal];
 
 /** The court of whoever's phone this is; with `matchId`, the match that a member of staff names. */
 export const answerCourtside = async (
@@ -46,8 +29,15 @@ export const answerCourtside = async (
   const { matchId } = asked;
   if (matchId !== null && !UUID.test(matchId)) return err("unknown_match");
   const found = await whoSpeaks(auth, source, asked);
-  if (!found.ok) return err(found.error);
-  const principal = found.value;
+  return found.ok ? courtsideOf(found.value, source, matchId) : err(found.error);
+};
+
+/** The same for somebody who is known: their own court, or the match that staff name or were handed. */
+export const courtsideOf = async (
+  principal: Principal,
+  source: CourtsideSource,
+  matchId: string | null,
+): Promise<Answer> => {
   if (principal.kind === "wall") return err("forbidden");
   if (principal.kind === "courtside") {
     const there = await courtOfDay(source, principal, principal.name);

@@ -1,4 +1,5 @@
 import type { ByPlayer, Side } from "@courtloom/core";
+import type { ChartingLevel } from "@courtloom/match-log";
 import type { TileState } from "@courtloom/protocol";
 
 /**
@@ -7,7 +8,7 @@ import type { TileState } from "@courtloom/protocol";
  *
  *   GET  /api/courtside            → 200 `Courtside` | 401 `CourtsideRefused` ("signed_out" when nobody is known)
  *   GET  /api/courtside?match=ID   → the same for a signed-in member of staff, who names the match
- *   POST /api/courtside  body `CourtsideEnter` → 200 `Courtside` (and the session cookie) | 4xx `CourtsideRefused`
+ *   POST /api/courtside  (a court's code, or one for handing a match over) body `CourtsideEnter` → 200 `Courtside` (and the session cookie) | 4xx `CourtsideRefused`
  *
  * A failure always has a `CourtsideRefused` body; 429 carries `afterMs`.
  */
@@ -53,6 +54,12 @@ export interface Courtside {
   /** True for a signed-in member of staff, false for a helper with a code. */
   readonly staff: boolean;
   readonly matches: readonly CourtsideMatch[];
+  /** The lead of one of the matches was handed over by the code that was entered. In the answer to that alone. */
+  readonly handedOver?: {
+    readonly matchId: string;
+    readonly by: string;
+    readonly level: ChartingLevel;
+  };
   /** For staff only: what is being played or waiting on the day’s other courts, in order of the courts. */
   readonly elsewhere?: readonly Elsewhere[];
 }
@@ -66,6 +73,10 @@ export const COURTSIDE_REFUSALS = [
   "code_expired",
   /** The name is missing or too long. */
   "name_missing",
+  /** A hand-over code that somebody entered before. */
+  "code_used",
+  /** A hand-over code whose time is over, that was withdrawn, or whose maker leads no more. */
+  "code_lapsed",
   /** Too many wrong codes from here; wait `afterMs`. */
   "too_many",
   /** Signed in, but this match is not theirs to chart. */

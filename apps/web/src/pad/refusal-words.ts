@@ -59,6 +59,10 @@ export const courtsideWords = ({ code, afterMs }: CourtsideRefused): string => {
       return "This code is not known today. Check it letter by letter, or ask the desk.";
     case "code_expired":
       return "This code has ended. Ask the desk for a new one.";
+    case "code_used":
+      return "This hand-over code was used: one code, one phone. Ask who charts for another, or enter the court's code.";
+    case "code_lapsed":
+      return "This hand-over code has ended. Ask who charts for another: it holds for 10 minutes. Or enter the court's code.";
     case "name_missing":
       return "Enter your name, up to 40 letters, so that others see who charts.";
     case "too_many":

@@ -1,56 +1,11 @@
 import { isOwnOrigin, readBody } from "@courtloom/api";
-import { answerCourtside, codeTrouble } from "../../../courtside/answer-courtside.ts";
-import type { CourtsideSource } from "../../../courtside/list-matches.ts";
+import { answerCourtside, codeTrouble, courtsideOf } from "../../../courtside/answer-courtside.ts";
 import { parseEnter } from "../../../courtside/parse-enter.ts";
-import type { CourtsideRefusalCode, CourtsideRefused } from "../../../pad/courtside.ts";
+import { guarded, isJson, MOST_BYTES, NO_STORE, refuse, sourceOf } from "../../../courtside/respond.ts";
 import { addressOf } from "../../../server/address-of.ts";
-import { log } from "../../../server/log.ts";
-import { type Services, services } from "../../../server/services.ts";
+import type { Services } from "../../../server/services.ts";
 
 export const dynamic = "force-dynamic";
-
-const MOST_BYTES = 2048;
-const WAIT_MS = 15 * 60_000;
-
-const STATUS = {
-  signed_out: 401,
-  code_unknown: 404,
-  code_expired: 401,
-  name_missing: 422,
-  too_many: 429,
-  forbidden: 403,
-  unknown_match: 404,
-  bad_shape: 400,
-  unavailable: 503,
-} as const satisfies Record<CourtsideRefusalCode, number>;
-
-const NO_STORE = { "cache-control": "no-store" };
-
-const refuse = (code: CourtsideRefusalCode): Response => {
-  const body: CourtsideRefused = { ok: false, code, ...(code === "too_many" ? { afterMs: WAIT_MS } : {}) };
-  return Response.json(body, { status: STATUS[code], headers: NO_STORE });
-};
-
-const sourceOf = ({ days, entries }: Services): CourtsideSource => ({
-  dayBoard: days.dayBoard,
-  dayMatches: days.dayMatches,
-  matchCard: days.matchCard,
-  head: async (ref) => {
-    const head = await entries.head(ref);
-    return head.ok ? head.value : undefined;
-  },
-});
-
-const guarded =
-  (answer: (request: Request, all: Services) => Promise<Response>) =>
-  async (request: Request): Promise<Response> => {
-    try {
-      return await answer(request, services());
-    } catch (error) {
-      log.error({ err: error }, "courtside could not be answered");
-      return refuse("unavailable");
-    }
-  };
 
 const read = async (all: Services, cookieHeader: string | undefined, matchId: string | null) => {
   const answer = await answerCourtside(all.auth, sourceOf(all), { cookieHeader, matchId });
@@ -62,25 +17,30 @@ export const GET = guarded((request, all) =>
   read(all, request.headers.get("cookie") ?? undefined, new URL(request.url).searchParams.get("match")),
 );
 
-const isJson = (request: Request): boolean =>
-  request.headers.get("content-type")?.toLowerCase().startsWith("application/json") ?? false;
-
-/** Lets a phone in with a court code. A wall's code opens no pad: its session ends again at once. */
+/**
+ * Lets a phone in with a court code, or with a hand-over code, which says which match it goes on with. A wall's
+ * code opens no pad: its session ends again at once.
+ */
 export const POST = guarded(async (request, all) => {
   if (!isOwnOrigin(request)) return refuse("forbidden");
   const text = isJson(request) ? await readBody(request, MOST_BYTES) : undefined;
   const enter = text?.ok ? parseEnter(text.value) : undefined;
   if (enter === undefined) return refuse("bad_shape");
-  const entered = await all.auth.enterWithCode({ ...enter, address: addressOf(request.headers) });
+  const cookieHeader = request.headers.get("cookie") ?? undefined;
+  const address = addressOf(request.headers);
+  const entered = await all.auth.enterPad({ ...enter, address, cookieHeader });
   if (!entered.ok) return refuse(codeTrouble(entered.error));
-  const { principal, setCookie } = entered.value;
+  const { principal, setCookie, handedOver } = entered.value;
   if (principal.kind === "wall") {
     await all.auth.revokeCourtside(principal.academyId, principal.sessionId);
     return refuse("code_unknown");
   }
-  const cookie = `${setCookie.name}=${encodeURIComponent(setCookie.value)}`;
-  const response = await read(all, cookie, null);
-  response.headers.append("set-cookie", setCookie.header);
+  const answer = await courtsideOf(principal, sourceOf(all), handedOver?.matchId ?? null);
+  const handed = answer.ok && handedOver ? { ...answer.value, handedOver } : undefined;
+  const response = answer.ok
+    ? Response.json(handed ?? answer.value, { headers: NO_STORE })
+    : refuse(answer.error);
+  if (setCookie) response.headers.append("set-cookie", setCookie.header);
   return response;
 });
 
