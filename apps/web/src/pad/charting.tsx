@@ -1,15 +1,18 @@
 import type { MatchView } from "@courtloom/match-log";
+import { useState } from "react";
 import { useSecondCourt } from "./courts/second-court.ts";
 import type { CourtsideMatch } from "./courtside.ts";
 import { DrawnPoint } from "./drawn-point.tsx";
 import { GoBar } from "./go-bar.tsx";
+import { HandOverSheet } from "./hand-over/hand-over-sheet.tsx";
+import { useHandOver } from "./hand-over/use-hand-over.ts";
 import { KeyMapSheet } from "./keys/key-map-sheet.tsx";
 import { usePadKeys } from "./keys/use-pad-keys.ts";
 import { MoreSheet } from "./more-sheet.tsx";
 import { OverPanel } from "./over-panel.tsx";
 import type { PadSession, PadSnapshot } from "./pad-session.ts";
 import type { PadLevel, PadSettings } from "./pad-settings.ts";
-import type { PointFrame } from "./point-draft.ts";
+import { isEmptyDraft, type PointFrame } from "./point-draft.ts";
 import { sayIdle } from "./say-idle.ts";
 import { ScoreLines } from "./score-lines.tsx";
 import { ScoreOnly } from "./score-only.tsx";
@@ -45,6 +48,9 @@ export const Charting = (props: ChartingProps) => {
   const onOtherCourt = useSecondCourt()?.other?.go;
   const keys = usePadKeys({ charting, props, onLevel: changeLevel, onOtherCourt });
   const { draft, redrawing } = charting.state;
+  const { matchId, laneId, second } = snapshot.record;
+  const handOver = useHandOver({ matchId, laneId, level: snapshot.level });
+  const [handing, setHanding] = useState(false);
   const { message } = charting;
   const idle = sayIdle({
     view,
@@ -105,8 +111,17 @@ export const Charting = (props: ChartingProps) => {
             wrongServer: charting.wrongServer,
             replay: () => void charting.replay(),
             leave: onLeave,
+            ...(second ? {} : { handOver: () => setHanding(true) }),
           }}
           onClose={() => onMore(false)}
+        />
+      )}
+      {handing && (
+        <HandOverSheet
+          call={handOver}
+          status={snapshot.status}
+          drafting={!isEmptyDraft(draft)}
+          onClose={() => setHanding(false)}
         />
       )}
     </>

@@ -72,10 +72,10 @@ export const EnterForm = (props: EnterFormProps) => {
       <form className={`${styles.enter} ${pad.buttons}`} onSubmit={submit} noValidate>
         <h1>Chart a court</h1>
         {asksCode ? (
-          <p>The desk has a code for each court.</p>
+          <p>The desk has a code for each court. Who hands a match over shows one on their phone.</p>
         ) : (
           <p data-testid="linked-code">
-            Court code <b>{spacedCode(code)}</b>, from the desk. Who charts?
+            Code <b>{spacedCode(code)}</b>, from the link. Who charts?
           </p>
         )}
         {unsent > 0 && (
@@ -85,7 +85,7 @@ export const EnterForm = (props: EnterFormProps) => {
         )}
         {asksCode && (
           <Field
-            label="Court code"
+            label="Court code or hand-over code"
             name="code"
             value={code}
             onText={setCode}

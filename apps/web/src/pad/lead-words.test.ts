@@ -29,6 +29,15 @@ describe("while another phone leads", () => {
     expect(facts({ hasSignal: false }, true, 31)).toMatchObject({ offersTakeOver: false });
   });
 
+  it("[PD61] tells who handed over to whom, and that their points are kept", () => {
+    const handed = leadWords({
+      leader: { by: "Rosa T.", silentSeconds: 1, mayTakeOver: false, handedOver: true },
+      ...{ led: true, hasSignal: true, unsent: 0 },
+    });
+    expect(handed.title).toBe("Handed over to Rosa T.");
+    expect(handed.sentences).toContain("Your points are kept.");
+  });
+
   it("[PD22] tells who led before that their points are kept, and lets them back when all is sent", () => {
     const lost = facts({ led: true, unsent: 2 }, true);
     expect(lost.title).toBe("Rosa T. leads this match now");

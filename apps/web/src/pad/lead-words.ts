@@ -37,6 +37,7 @@ const wayOn = ({ leader, led, hasSignal, unsent }: LeadFacts): string => {
 const keptWords = ({ leader, led, back }: LeadFacts): readonly string[] => {
   if (!back) return led ? ["Your points are kept."] : [];
   const { takenAt, points, times } = back;
+  if (leader.handedOver && points === 0) return ["Your points are kept."];
   const at = `${times === 1 ? leader.by : "Another phone"} took over at ${scoreWords(takenAt)}.`;
   if (points === 0) return [at, "All points that you charted count in the score."];
   const count =
@@ -52,9 +53,10 @@ const keptWords = ({ leader, led, back }: LeadFacts): readonly string[] => {
 /** Who leads, since when they were heard, and what that means for this phone. */
 export const leadWords = (facts: LeadFacts): LeadWords => {
   const { leader, led, hasSignal, unsent } = facts;
+  const now = leader.handedOver ? `Handed over to ${leader.by}` : `${leader.by} leads this match now`;
   const waits = unsent > 0 ? [`${unsent} unsent stay on this phone.`] : [];
   return {
-    title: led ? `${leader.by} leads this match now` : `${leader.by} charts this court`,
+    title: led ? now : `${leader.by} charts this court`,
     sentences: [
       heardWords(leader),
       ...keptWords(facts),

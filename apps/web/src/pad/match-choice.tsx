@@ -46,7 +46,7 @@ export const MatchChoice = ({ courtside, onChoose, onRead, onEnterCode }: MatchC
       Look again
     </button>
     <button type="button" className={styles.secondary} onClick={onEnterCode}>
-      Hand over: another name or court
+      Another name or court
     </button>
   </main>
 );

@@ -25,6 +25,8 @@ export interface MoreActions {
   readonly wrongServer: (slip: "players" | "chartist") => void;
   readonly replay: () => void;
   readonly leave: () => void;
+  /** Absent where this phone does not lead. */
+  readonly handOver?: () => void;
   readonly showKeys: () => void;
 }
 
@@ -127,6 +129,15 @@ const ScreenPart = ({ settings, act }: Pick<MoreSheetProps, "settings" | "act">)
   </Part>
 );
 
+const HandOverPart = ({ onHandOver }: { readonly onHandOver: () => void }) => (
+  <Part title="Another phone goes on">
+    <Segment
+      label="Another phone goes on"
+      choices={[{ id: "handOver", label: "Hand over", onPress: onHandOver }]}
+    />
+  </Part>
+);
+
 /** Everything that is not needed in a rally, one touch away. */
 export const MoreSheet = ({ names, snapshot, settings, drawing, act, onClose }: MoreSheetProps) => {
   const dialog = useRef<HTMLDialogElement>(null);
@@ -167,6 +178,7 @@ export const MoreSheet = ({ names, snapshot, settings, drawing, act, onClose }: 
       {settings.seat !== "alwaysNear" && <EndsPart act={act} does={does} />}
       {server && <ServerPart other={names[otherSide(server)]} act={act} does={does} />}
       <SeatPart settings={settings} drawing={drawing} act={act} does={does} />
+      {act.handOver && <HandOverPart onHandOver={does(act.handOver)} />}
       <SecondCourtPart onDone={onClose} />
       <ScreenPart settings={settings} act={act} />
       <HandAndFeel settings={settings} onSettings={act.settings} />

@@ -35,7 +35,7 @@ export const OverPanel = ({ names, score, unsent, onLeave }: OverPanelProps) => 
         : "All sent. Undo still mends the last point."}
     </p>
     <button type="button" className={styles.primary} onClick={onLeave}>
-      Hand over or next match
+      Next match or another name
     </button>
   </section>
 );

@@ -5,6 +5,7 @@ import { CourtsRoom } from "./courts/courts-room.tsx";
 import { EnterForm } from "./enter-form.tsx";
 import { PadDeviceContext } from "./feel/pad-device.ts";
 import { useMakeDevice } from "./feel/use-make-device.ts";
+import { nameMatch } from "./hand-over/name-match.ts";
 import { KeysOnContext } from "./keys/key-hints.ts";
 import { MatchChoice } from "./match-choice.tsx";
 import { OutboxContext } from "./offline/outbox-context.ts";
@@ -46,7 +47,9 @@ export const PadApp = () => {
           onGoOn={onGoOn}
           onEntered={(courtside, name) => {
             remember({ ...settings, name });
-            go(placeFor(courtside, chartedLast(courtside, place.known)));
+            const handed = courtside.handedOver?.matchId;
+            if (handed !== undefined && courtside.staff) nameMatch(handed);
+            go(placeFor(courtside, handed ?? chartedLast(courtside, place.known)));
           }}
         />
       );

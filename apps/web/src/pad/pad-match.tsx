@@ -1,5 +1,7 @@
 import { useState, useSyncExternalStore } from "react";
-import type { CourtsideMatch } from "./courtside.ts";
+import type { Courtside, CourtsideMatch } from "./courtside.ts";
+import { HandedMoment } from "./hand-over/handed-moment.tsx";
+import { useHandedLead } from "./hand-over/use-handed-lead.ts";
 import { LeadTaken } from "./lead-taken.tsx";
 import { MatchScreen } from "./match-screen.tsx";
 import { Notices } from "./notices.tsx";
@@ -22,6 +24,8 @@ import { useLeader } from "./use-leader.ts";
 interface PadMatchProps {
   readonly session: PadSession;
   readonly match: CourtsideMatch;
+  /** From the code that this person just entered. */
+  readonly handedOver: Courtside["handedOver"];
   readonly settings: PadSettings;
   readonly onSettings: (settings: PadSettings) => void;
   readonly onEnterCode: () => void;
@@ -41,6 +45,7 @@ export const PadMatch = (props: PadMatchProps) => {
   // Nobody else leads: it is this phone's own lane, whose copy is gone.
   const ownCopyGone = status.leader?.ownPhone === true && snapshot.sentPoints !== undefined;
   const back = useCameBack(snapshot);
+  const handedBy = useHandedLead(session, snapshot, props.handedOver);
   const help = (wanted: RefusalHelp) => {
     if (wanted === "tryAgain") session.tryAgain();
     if (wanted === "enterCode") onEnterCode();
@@ -79,7 +84,9 @@ export const PadMatch = (props: PadMatchProps) => {
           sentPoints={ownCopyGone ? undefined : snapshot.sentPoints}
         />
       </div>
-      {ownCopyGone ? (
+      {handedBy !== undefined ? (
+        <HandedMoment by={handedBy} />
+      ) : ownCopyGone ? (
         <CopyGone
           match={match}
           view={view}

@@ -10,6 +10,8 @@ export interface LeaderShown {
   readonly silentSeconds: number | undefined;
   /** The server said that this person may take over now. */
   readonly mayTakeOver: boolean;
+  /** This phone handed the lead to them. */
+  readonly handedOver?: boolean;
 }
 
 /** What the server said last of the leading phone, with the seconds running on until it says more. */
@@ -24,11 +26,12 @@ export const useLeader = (leader: Leader | undefined): LeaderShown | undefined =
     return () => clearInterval(timer);
   }, [leader]);
   if (!leader) return undefined;
-  const { by, heardMs, serverMs, takeOverInMs } = leader;
+  const { by, heardMs, serverMs, takeOverInMs, handedOver } = leader;
   const silent = heardMs === null ? undefined : Math.floor(Math.max(0, serverMs - heardMs) / SECOND_MS);
   return {
     by,
     silentSeconds: silent === undefined ? undefined : silent + seconds,
     mayTakeOver: takeOverInMs === 0,
+    ...(handedOver ? { handedOver } : {}),
   };
 };

@@ -90,7 +90,7 @@ export const ThisPhone = ({ snapshot, onLeave }: ThisPhoneProps) => {
       </p>
       <Segment
         label="This phone"
-        choices={[{ id: "leave", label: "Hand over or another match", onPress: onLeave }]}
+        choices={[{ id: "leave", label: "Another name or match", onPress: onLeave }]}
       />
     </section>
   );
