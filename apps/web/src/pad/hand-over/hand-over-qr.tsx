@@ -36,6 +36,7 @@ export const HandOverQr = ({ link }: { readonly link: string }) => {
       role="img"
       aria-label="QR code of a link that opens this match on another phone"
       data-testid="hand-over-qr"
+      data-link={link}
     >
       <path fill="#fff" d={`M0 0h${size}v${size}H0z`} />
       <path fill="#000" d={path} shapeRendering="crispEdges" />
