@@ -6,6 +6,8 @@ import {
   type Lane,
   type LaneDevice,
   type Outbox,
+  type Refill,
+  refillFormer,
   resumeLane,
   unsentLanes,
 } from "@courtloom/sync";
@@ -116,6 +118,7 @@ export const createPhone = (options: PhoneOptions): Phone => {
   let running = false;
   let resting = false;
   let lanes: readonly Lane[] = [];
+  let refill: Refill | undefined;
   const keptOut = new Set<string>();
 
   const bodyOf = (lane: Lane): EntryBody => {
@@ -160,6 +163,10 @@ export const createPhone = (options: PhoneOptions): Phone => {
     lanes = [held, ...others].map((lane) => createLane({ ...lane, outbox, channel, clock, device }));
     for (const lane of lanes) watchAcknowledged(lane, options);
     const [first] = lanes;
+    if (first) {
+      const former = { outbox, channel, clock, device, current: first };
+      refill = refillFormer({ ...former, onLane: (lane) => watchAcknowledged(lane, options) });
+    }
     if (first) time.after(stream.int(20, 400), () => goOn(first, mine));
   };
   return {
@@ -182,6 +189,7 @@ export const createPhone = (options: PhoneOptions): Phone => {
       page += 1;
       trace.say(name, "dies");
       for (const lane of lanes) lane.close();
+      refill?.close();
       lanes = [];
       disk.open();
       link.close();
@@ -198,7 +206,7 @@ export const createPhone = (options: PhoneOptions): Phone => {
       return lane !== undefined && lane.record().epoch > 0 && lane.status().leader === undefined;
     },
     jumpClock: clock.jump,
-    lanes: () => lanes,
+    lanes: () => [...lanes, ...(refill?.lanes() ?? [])],
     isKeptOut: (laneId) => keptOut.has(laneId),
   };
 };

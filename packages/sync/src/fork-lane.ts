@@ -4,7 +4,7 @@ import type { LaneEnv, LaneState, LaneStep } from "./lane-state.ts";
 import { waitAndRetry } from "./refused.ts";
 
 const successor = (record: LaneRecord, env: LaneEnv, beside: boolean): LaneRecord => {
-  const { continuedBy: _, second: __, ...kept } = record;
+  const { continuedBy: _, second: __, continuedFrom: ___, ...kept } = record;
   const fresh = {
     ...kept,
     laneId: env.laneId(),
@@ -34,7 +34,14 @@ export const carryOn = (
   const { inFlight: _, stoppedBy: __, ...rest } = state;
   return {
     state: { ...rest, record: opened, entries: [], pending: entries, phase: "forking", failures: 0 },
-    actions: [{ type: "fork", closed: { ...state.record, continuedBy: opened.laneId }, opened, entries }],
+    actions: [
+      {
+        type: "fork",
+        closed: { ...state.record, continuedBy: opened.laneId, continuedFrom: fromN },
+        opened,
+        entries,
+      },
+    ],
   };
 };
 

@@ -23,6 +23,8 @@ export { createCourtMirror } from "./mirror-court.ts";
 export type { MirrorState } from "./mirror-link.ts";
 export type { Timers } from "./mirror-timers.ts";
 export type { KnownLog, Outbox, OutboxError } from "./outbox.ts";
+export type { Refill, RefillOptions } from "./refill-former.ts";
+export { refillFormer } from "./refill-former.ts";
 export type { HeldLane, LaneWanted } from "./resume-lane.ts";
 export { resumeLane } from "./resume-lane.ts";
 export { startLane } from "./start-lane.ts";

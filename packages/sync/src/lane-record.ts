@@ -26,6 +26,8 @@ export interface LaneRecord {
   readonly rejected: readonly RejectedEntry[];
   /** Set when another lane went on from here because two writers had used one number. */
   readonly continuedBy?: string;
+  /** The first n that went on there; with `continuedBy`. */
+  readonly continuedFrom?: number;
   /** When this phone learned that the match is sealed. */
   readonly sealedWallMs?: number;
   readonly startedWallMs: number;

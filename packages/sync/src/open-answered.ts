@@ -29,6 +29,16 @@ const opened = (state: LaneState, reply: LaneOpened): LaneStep => {
 /** How often it is asked how the lead fares when the server does not say. */
 const LOOK_AGAIN_MS = 3_000;
 
+/**
+ * The log was restored to before this lane, and another one leads since: what it holds goes on as a second lane,
+ * so that nothing of it waits on this phone for ever. SPEC SY41.
+ */
+const goesOnAsSecond = (state: LaneState, leader: LeadTakenRefusal["leader"]): LaneStep => {
+  const record = { ...state.record, second: true } as const;
+  const next: LaneState = { ...state, record, phase: "closed", failures: 0, leader };
+  return { state: next, actions: [{ type: "saveLane", record }] };
+};
+
 /** Stays stopped, and asks again by itself: not for the lead, but to hear how the one who has it fares. */
 const leadTaken = (state: LaneState, { leader, afterMs }: LeadTakenRefusal): LaneStep => ({
   state: { ...state, phase: "stopped", stoppedBy: "lead_taken", failures: 0, waiting: true, leader },
@@ -48,5 +58,7 @@ export const openAnswered = (
   if (!reply.ok && !("leader" in reply)) return refused(landed, reply, env);
   // The person's wish was heard, whatever came of it; it is not repeated by itself.
   const { takesOver: __, ...heard } = landed;
-  return reply.ok ? opened(heard, reply) : leadTaken(heard, reply);
+  if (reply.ok) return opened(heard, reply);
+  const wasLed = heard.record.epoch !== 0 && heard.record.second !== true;
+  return wasLed ? goesOnAsSecond(heard, reply.leader) : leadTaken(heard, reply);
 };

@@ -203,4 +203,15 @@ describe("a lane that lost the lead", () => {
     phone.send({ type: "takeOver" });
     expect([...phone.take("fork"), ...phone.take("sendOpen")]).toEqual([]);
   });
+
+  it("[SY41] a lane that led before the log was restored goes on as second when another one leads", () => {
+    const phone = makePhone();
+    phone.send({ type: "linkUp" });
+    phone.answerOpen(opened(1, 0));
+    phone.send({ type: "linkDown" });
+    phone.send({ type: "linkUp" });
+    phone.answerOpen(taken());
+    expect(phone.take("sendOpen").map(({ message }) => message.second)).toEqual([true]);
+    expect(phone.take("saveLane").at(-1)?.record.second).toBe(true);
+  });
 });

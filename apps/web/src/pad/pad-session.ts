@@ -10,6 +10,7 @@ import {
   type LaneRecord,
   type LaneStatus,
   type Outbox,
+  refillFormer,
   resumeLane,
   unsentLanes,
 } from "@courtloom/sync";
@@ -131,6 +132,7 @@ export const openPadSession = async ({
   const lane = createLane({ ...held, outbox, channel, clock: deviceClock });
   const mirror = createCourtMirror(channel, matchId);
   const others = await sendOthers(outbox, channel, held.record.laneId, sent);
+  const former = refillFormer({ current: lane, outbox, channel, clock: deviceClock });
   const viewer = createViewer(await outbox.log(matchId));
   const listeners = new Set<() => void>();
   let leadEpoch = 0;
@@ -193,6 +195,7 @@ export const openPadSession = async ({
     chartSecond: lane.chartSecond,
     close: () => {
       for (const stop of stops) stop();
+      former.close();
       for (const each of [lane, ...others]) each.close();
       mirror.close();
       channel.close();
