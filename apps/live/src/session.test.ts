@@ -12,7 +12,9 @@ describe("the gateway", () => {
     for (const name of ["nonsense", "constructor", "__proto__", "disconnect", ""]) {
       expect(await nobody.ask(name, READ)).toEqual({ ok: false, code: "bad_shape", retry: false });
     }
-    expect(await nobody.ask("court.read", { ...READ, v: PROTOCOL_VERSION + 1, more: 1 })).toMatchObject({ code: "new_version" });
+    expect(await nobody.ask("court.read", { ...READ, v: PROTOCOL_VERSION + 1, more: 1 })).toMatchObject({
+      code: "new_version",
+    });
     expect(await nobody.ask("court.read", { ...READ, v: 0 })).toMatchObject({ code: "old_version" });
     expect(await nobody.ask("court.read", { ...READ, v: "1" })).toMatchObject({ code: "bad_shape" });
     expect(await nobody.ask("court.read", { ...READ, more: 1 })).toMatchObject({ code: "bad_shape" });
