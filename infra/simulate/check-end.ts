@@ -38,6 +38,17 @@ const checkLog = ({ verdict }: World, { matchId, log }: Truth): void => {
   }
 };
 
+/** I9. */
+const checkToldOnce = ({ verdict }: World, { matchId, log }: Truth): void => {
+  let epoch = 0;
+  for (const { entry } of log) {
+    if (entry.body.kind !== "LeadTaken") continue;
+    if (entry.body.epoch <= epoch)
+      verdict.broke("I9", `${matchId} tells of epoch ${entry.body.epoch} after ${epoch}`);
+    epoch = entry.body.epoch;
+  }
+};
+
 /** How the page that runs says the lane stands; a lane that no page sends has nobody to say it. */
 const standing = (phone: Phone, laneId: string): string => {
   const status = phone
@@ -140,7 +151,10 @@ const checkBoards = async (world: World, truths: readonly Truth[]): Promise<void
 export const checkEnd = async (world: World): Promise<void> => {
   const truths: Truth[] = [];
   for (const match of MATCHES) truths.push(await truthOf(world, match));
-  for (const truth of truths) checkLog(world, truth);
+  for (const truth of truths) {
+    checkLog(world, truth);
+    checkToldOnce(world, truth);
+  }
   checkKept(world, truths, await checkDrained(world));
   checkNodes(world, truths);
   for (const viewer of world.courtViewers) {

@@ -93,13 +93,13 @@ export const createDatabase = ({ time, trace, ledger, defect }: DatabaseOptions)
   };
   let store = createStore();
 
-  /** What the store wrote by itself when a lane was opened: the log's last entry, if the lead was taken over. */
-  const lastOf = async (matchId: string, answer: unknown): Promise<readonly LoggedEntry[]> => {
+  /** What the store wrote by itself when a lane was opened: that the lead was taken over, if it was. */
+  const ownWriting = async (matchId: string, answer: unknown): Promise<readonly LoggedEntry[]> => {
     const { value } = answer as { value?: { epoch?: number; head?: number } };
     const match = MATCHES.find((each) => each.matchId === matchId);
     if (!match || value?.epoch === undefined || value.head === undefined) return [];
     const { academyId } = match;
-    const page = await store.read({ academyId, matchId, after: value.head - 1, limit: 1 });
+    const page = await store.read({ academyId, matchId, after: value.head - 1, limit: WHOLE_LOG });
     return page.ok ? page.value.entries : [];
   };
 
@@ -130,7 +130,7 @@ export const createDatabase = ({ time, trace, ledger, defect }: DatabaseOptions)
       const answer = await answering;
       if (!answer.ok) return answer;
       changes.push({ atMs: time.nowMs(), wallMs: clock.wallMs(), newIds, make });
-      ledger.committed(matchId, [...loggedIn(answer), ...(await lastOf(matchId, answer))]);
+      ledger.committed(matchId, [...loggedIn(answer), ...(await ownWriting(matchId, answer))]);
       if (crashesAfterCommit) {
         crashesAfterCommit = false;
         await crash();

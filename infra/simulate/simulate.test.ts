@@ -53,6 +53,14 @@ describe("what a schedule found once", () => {
   it("[SM3] a staff board names the lead though only a phone that it keeps out has asked since", async () => {
     expect(await broken(20_390, 1)).toEqual([]);
   });
+
+  it("[SM3, SY41, SY42] lanes that waited for ever after an older backup came back", async () => {
+    expect(await broken(266, 1)).toEqual([]);
+  });
+
+  it("[SM4, SY40] a lane with a hole where its phone's storage had been full", async () => {
+    expect([...(await broken(96, 1)), ...(await broken(214, 1))]).toEqual([]);
+  });
 });
 
 describe("the simulator itself", () => {

@@ -8,6 +8,7 @@ export const INVARIANTS = {
   I6: "every viewer equals the fold and never showed what was not committed",
   I7: "every outbox drains within 15 s",
   I8: "nothing ends or fails unplanned",
+  I9: "no change of the lead is told twice",
 } as const;
 
 export type Invariant = keyof typeof INVARIANTS;

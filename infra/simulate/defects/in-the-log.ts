@@ -7,6 +7,23 @@ const loose = (name: string, says: string, looseness: Looseness): Defect => ({
   database: (store, lab) => createLooseLog(store, looseness, lab),
 });
 
+/** Writes down a take-over once more than it happened. */
+const toldTwice: Defect = {
+  name: "take-over told twice",
+  says: "the change of the lead is written twice",
+  database: (store) => ({
+    ...store,
+    openLane: async (open) => {
+      const opened = await store.openLane(open);
+      if (!opened.ok || open.takeOver === undefined) return opened;
+      const { academyId, matchId, laneId } = open;
+      const { epoch } = opened.value;
+      await store.appendDesk({ academyId, matchId, body: { kind: "LeadTaken", laneId, epoch } });
+      return opened;
+    },
+  }),
+};
+
 /** Rules of the log on disk that are not kept. */
 export const IN_THE_LOG: readonly Defect[] = [
   loose("no de-duplication", "a batch that comes again is written again", { takesAgain: true }),
@@ -14,6 +31,7 @@ export const IN_THE_LOG: readonly Defect[] = [
   loose("no gap check on the server", "a batch is taken whatever came before it", { takesGaps: true }),
   loose("cursor before entries", "a failed append has moved the lane's cursor", { cursorFirst: true }),
   loose("batch in parts", "a failed append leaves the first entries of its batch", { entryByEntry: true }),
+  toldTwice,
   {
     name: "restore keeps the log's id",
     says: "an older backup comes back under the incarnation it had",
