@@ -20,6 +20,7 @@ const waits = (takeOverInMs: number) =>
 describe("a phone that was handed the lead", () => {
   it("[SY30] asks for it by itself once the server says that it may", () => {
     expect(step({})).toBe("wait");
+    expect(step({ signal: "noSignal" }, 1)).toBe("wait");
     expect(step(waits(0))).toBe("ask");
     expect(step({ signal: "open" }, 2)).toBe("done");
   });

@@ -5,7 +5,7 @@ export { createLane } from "./create-lane.ts";
 export type { FileWish } from "./file-lanes.ts";
 export { fileLanes } from "./file-lanes.ts";
 export type { HandedLeadStep } from "./handed-lead.ts";
-export { handedLeadStep } from "./handed-lead.ts";
+export { HANDED_WISH_MS, handedLeadStep } from "./handed-lead.ts";
 export { openIdbOutbox } from "./idb-outbox.ts";
 export type { LaneDevice } from "./lane-device.ts";
 export { stepLane } from "./lane-machine.ts";

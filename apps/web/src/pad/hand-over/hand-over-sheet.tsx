@@ -52,9 +52,9 @@ const CodeShown = ({ shown, unsent, drafting, onWithdraw }: CodeShownProps) => {
       <HandOverQr link={padLink(location.origin, code)} />
       <ul>
         <li>
-          Works once. <span data-testid="hand-over-left">{leftWords(leftMs)}</span>
+          Works once. <span data-testid="hand-over-left">{leftWords(leftMs)}</span>.{" "}
+          <span data-testid="hand-over-unsent">{unsentWords(unsent)}</span>
         </li>
-        <li data-testid="hand-over-unsent">{unsentWords(unsent)}</li>
         <li>Then that phone leads, and this one follows. You can chart on until it does.</li>
         {drafting && <li>Finish this point first: a half-charted point stays on this phone.</li>}
       </ul>

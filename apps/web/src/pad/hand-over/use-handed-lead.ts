@@ -1,4 +1,4 @@
-import { handedLeadStep } from "@courtloom/sync";
+import { HANDED_WISH_MS, handedLeadStep } from "@courtloom/sync";
 import { useEffect, useState } from "react";
 import type { Courtside } from "../courtside.ts";
 import type { PadSession, PadSnapshot } from "../pad-session.ts";
@@ -20,6 +20,10 @@ export const useHandedLead = (
   useEffect(() => {
     if (answered) session.takeOver();
   }, [answered, session]);
+  useEffect(() => {
+    const timer = setTimeout(() => setWants(false), HANDED_WISH_MS);
+    return () => clearTimeout(timer);
+  }, []);
   useEffect(() => {
     if (step === "done") setWants(false);
   }, [step]);
