@@ -10,6 +10,7 @@ export { ASKS, COACHING_MODES, RATES } from "./opened.ts";
 export type { ChartingLevel, Point, Serve, ServeOutcome } from "./point.ts";
 export { CHARTING_LEVELS, SERVE_OUTCOMES } from "./point.ts";
 export type { PointDifference } from "./point-differences.ts";
+export { scoreRefusal } from "./score-refusal.ts";
 export type {
   BallHeight,
   BallTime,

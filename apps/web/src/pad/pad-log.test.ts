@@ -66,13 +66,13 @@ describe("undo of charted facts", () => {
 
   it("[PD8] goes back fact by fact, to any depth, across lanes", () => {
     const log = [opening, logged(2, point("a", 1)), logged(3, point("b", 1), "mine")];
-    expect(lastUndoable(log, none)?.entry.id).toBe("b");
+    expect(lastUndoable(log, none)?.done.entry.id).toBe("b");
     const one = [...log, logged(4, voids("v1", 2, "b"), "mine")];
-    expect(lastUndoable(one, none)?.entry.id).toBe("a");
+    expect(lastUndoable(one, none)?.done.entry.id).toBe("a");
     const two = [...one, logged(5, voids("v2", 3, "a"), "mine")];
     expect(lastUndoable(two, none)).toBeUndefined();
     const back = [...two, logged(6, entry("r", 4, { kind: "EntryRestored", target: "a" }), "mine")];
-    expect(lastUndoable(back, none)?.entry.id).toBe("a");
+    expect(lastUndoable(back, none)?.done.entry.id).toBe("a");
   });
 
   it("[PD8] passes over what never counted and what is no fact of play", () => {
@@ -82,7 +82,7 @@ describe("undo of charted facts", () => {
       logged(3, point("late", 2)),
       logged(4, entry("l", 3, { kind: "LevelChanged", level: "score" })),
     ];
-    expect(lastUndoable(log, new Set(["late"]))?.entry.id).toBe("a");
+    expect(lastUndoable(log, new Set(["late"]))?.done.entry.id).toBe("a");
   });
 });
 

@@ -19,7 +19,8 @@ const SIDE_WORDS = {
 /** Where the next point is served from: "from the right"; empty once the match is over. */
 export const sayServiceSide = (state: ScoreState): string => (state.side ? SIDE_WORDS[state.side] : "");
 
-const sayCall = (state: ScoreState, names: ByPlayer<string>): string => {
+/** The points as they are called, the server's first: "30–15", "Deuce", "Advantage Noor"; empty once it is over. */
+export const sayCall = (state: ScoreState, names: ByPlayer<string>): string => {
   const { call, server } = state;
   if (server === null) return "";
   if (call === "ad-in") return `Advantage ${names[server]}`;

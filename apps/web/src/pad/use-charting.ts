@@ -13,6 +13,7 @@ import { isEmptyDraft, type PointFrame } from "./point-draft.ts";
 import { sayNextScore } from "./say-score.ts";
 import { sayTakenBack } from "./say-taken-back.ts";
 import { scoreAfter } from "./score-after.ts";
+import { neverUndone } from "./second/never-undone.ts";
 import { momentOf, useDraft } from "./use-draft.ts";
 import type { Drag } from "./use-drag.ts";
 
@@ -79,13 +80,17 @@ export const useCharting = (options: ChartingOptions) => {
   const finished = finishPoint(state.draft, frame);
   const undoable = view.sealed
     ? undefined
-    : lastUndoable(snapshot.log, new Set(view.trail.refused.map(({ id }) => id)));
+    : lastUndoable(
+        snapshot.log,
+        new Set([...view.trail.refused.map(({ id }) => id), ...neverUndone(snapshot)]),
+      );
   const undoFact = async (): Promise<void> => {
     if (!undoable) return;
     const { done, by } = undoable;
     const viewed = view.points.find(({ id }) => id === done.entry.id);
     await chart(by);
-    if (done.entry.body.kind === "PointCharted" && viewed && comesBackDrawn(viewed, options)) send({ type: "reopened", point: viewed.point });
+    if (done.entry.body.kind === "PointCharted" && viewed && comesBackDrawn(viewed, options))
+      send({ type: "reopened", point: viewed.point });
     setMessage(sayTakenBack(undoable, names));
     setJustDone(false);
   };
