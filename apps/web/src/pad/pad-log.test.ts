@@ -72,7 +72,7 @@ describe("undo of charted facts", () => {
     const two = [...one, logged(5, voids("v2", 3, "a"), "mine")];
     expect(lastUndoable(two, none)).toBeUndefined();
     const back = [...two, logged(6, entry("r", 4, { kind: "EntryRestored", target: "a" }), "mine")];
-    expect(lastUndoable(back, none)?.done.entry.id).toBe("a");
+    expect(lastUndoable(back, none)?.by).toEqual({ kind: "EntryVoided", target: "a" });
   });
 
   it("[PD8] passes over what never counted and what is no fact of play", () => {

@@ -1,5 +1,5 @@
 import { applyEntry, type EntryBody, foldLog, type LoggedEntry, type MatchView } from "@courtloom/match-log";
-import { idAt, makeLog, openedWith, pointsOf, pointTo } from "@courtloom/match-log/testing";
+import { idAt, makeLog, pointsOf, pointTo } from "@courtloom/match-log/testing";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { lastUndoable } from "../last-undoable.ts";
