@@ -8,7 +8,10 @@ import { HandOverSheet } from "./hand-over/hand-over-sheet.tsx";
 import { useHandOver } from "./hand-over/use-hand-over.ts";
 import { KeyMapSheet } from "./keys/key-map-sheet.tsx";
 import { usePadKeys } from "./keys/use-pad-keys.ts";
-import { MoreSheet } from "./more-sheet.tsx";
+import { MendSheets } from "./mend/mend-sheets.tsx";
+import { SuspendedPanel } from "./mend/suspended-panel.tsx";
+import { suspendedSince } from "./mend/suspended-since.ts";
+import { type MendSheetName, MoreSheet } from "./more-sheet.tsx";
 import { OverPanel } from "./over-panel.tsx";
 import type { PadSession, PadSnapshot } from "./pad-session.ts";
 import type { PadLevel, PadSettings } from "./pad-settings.ts";
@@ -33,6 +36,11 @@ export interface ChartingProps {
   readonly onLeave: () => void;
 }
 
+const whoCharted = ({ record, status }: PadSnapshot, laneId: string): string | undefined =>
+  laneId === record.laneId
+    ? record.chartist
+    : status.others.find((other) => other.laneId === laneId)?.chartist;
+
 /** The pad in play: score, court or buttons, and what is asked. */
 export const Charting = (props: ChartingProps) => {
   const { session, snapshot, view, frame, match, settings, more, onMore, onSettings, onLeave } = props;
@@ -51,6 +59,7 @@ export const Charting = (props: ChartingProps) => {
   const { matchId, laneId, second } = snapshot.record;
   const handOver = useHandOver({ matchId, laneId, level: snapshot.level });
   const [handing, setHanding] = useState(false);
+  const [mendSheet, setMendSheet] = useState<MendSheetName>();
   const { message } = charting;
   const idle = sayIdle({
     view,
@@ -64,11 +73,17 @@ export const Charting = (props: ChartingProps) => {
     asksServe: snapshot.level !== "score",
     message,
   });
+  const charts = snapshot.level !== "score" && !view.score.over && !view.suspended;
   return (
     <>
       <ScoreLines names={match.names} own={match.own} score={view.score} before={charting.before} />
       {view.score.over ? (
         <OverPanel names={names} score={view.score} unsent={snapshot.status.unsent} onLeave={onLeave} />
+      ) : view.suspended ? (
+        <SuspendedPanel
+          since={suspendedSince(view)}
+          onResume={() => void charting.chart({ kind: "PlayResumed" })}
+        />
       ) : snapshot.level === "score" ? (
         <ScoreOnly
           names={names}
@@ -85,7 +100,7 @@ export const Charting = (props: ChartingProps) => {
         canUndo={charting.canUndo}
         busy={charting.busy}
         hand={settings.hand}
-        done={snapshot.level === "score" || view.score.over ? undefined : { next: charting.done }}
+        done={charts ? { next: charting.done } : undefined}
         onUndo={charting.undo}
         onDone={charting.onDone}
         onMore={() => onMore(true)}
@@ -108,7 +123,7 @@ export const Charting = (props: ChartingProps) => {
             },
             settings: onSettings,
             swapEnds: charting.swapEnds,
-            wrongServer: charting.wrongServer,
+            mend: setMendSheet,
             replay: () => void charting.replay(),
             leave: onLeave,
             ...(second ? {} : { handOver: () => setHanding(true) }),
@@ -116,6 +131,14 @@ export const Charting = (props: ChartingProps) => {
           onClose={() => onMore(false)}
         />
       )}
+      <MendSheets
+        open={mendSheet}
+        mending={{
+          ...{ view, names, epoch: snapshot.epoch, chart: charting.chart },
+          nameOf: (laneId) => whoCharted(snapshot, laneId),
+        }}
+        onClose={() => setMendSheet(undefined)}
+      />
       {handing && (
         <HandOverSheet
           call={handOver}

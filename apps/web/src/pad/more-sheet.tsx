@@ -1,4 +1,4 @@
-import { type ByPlayer, otherSide, type Side } from "@courtloom/core";
+import type { ByPlayer, Side } from "@courtloom/core";
 import { type ReactNode, useEffect, useRef } from "react";
 import { SecondCourtPart } from "./courts/second-court-part.tsx";
 import { HandAndFeel } from "./feel/hand-and-feel.tsx";
@@ -16,13 +16,16 @@ import { SEAT_LABELS } from "./start-sheet.tsx";
 import { LEVEL_LABELS } from "./status-bar.tsx";
 import { SubjectChoice } from "./subject-choice.tsx";
 
+export type MendSheetName = "points" | "happened";
+
 export interface MoreActions {
   readonly level: (level: PadLevel) => void;
   /** Key balls: whose balls are charted from now on. */
   readonly subject: (side: Side) => void;
   readonly settings: (settings: PadSettings) => void;
   readonly swapEnds: (from: "now" | "lastChange") => void;
-  readonly wrongServer: (slip: "players" | "chartist") => void;
+  /** Opens the list of points, or what happens beside them. */
+  readonly mend: (sheet: MendSheetName) => void;
   readonly replay: () => void;
   readonly leave: () => void;
   /** Absent where this phone does not lead. */
@@ -69,24 +72,18 @@ const EndsPart = ({ act, does }: { readonly act: MoreActions; readonly does: Doe
   </Part>
 );
 
-interface ServerPartProps {
-  /** Who does not serve now. */
-  readonly other: string;
-  readonly act: MoreActions;
-  readonly does: Does;
-}
-
-const ServerPart = ({ other, act, does }: ServerPartProps) => (
-  <Part title={`${other} should be serving`}>
+const MendPart = ({ act, does }: { readonly act: MoreActions; readonly does: Does }) => (
+  <Part title="Put right">
     <Segment
-      label={`${other} should be serving`}
+      label="Put right"
       choices={[
+        { id: "points", label: "Points: mend any of them", onPress: does(() => act.mend("points")) },
         {
-          id: "players",
-          label: "Players’ slip, points stand",
-          onPress: does(() => act.wrongServer("players")),
+          id: "happened",
+          label: "What happened: penalty, server, score, suspended, ended",
+          onPress: does(() => act.mend("happened")),
         },
-        { id: "chartist", label: "My slip", onPress: does(() => act.wrongServer("chartist")) },
+        { id: "replay", label: "Replay the point: nothing of it counts", onPress: does(act.replay) },
       ]}
     />
   </Part>
@@ -142,7 +139,6 @@ const HandOverPart = ({ onHandOver }: { readonly onHandOver: () => void }) => (
 export const MoreSheet = ({ names, snapshot, settings, drawing, act, onClose }: MoreSheetProps) => {
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => dialog.current?.showModal(), []);
-  const server = snapshot.view?.score.server;
   const does: Does = (action) => () => {
     action();
     onClose();
@@ -167,16 +163,8 @@ export const MoreSheet = ({ names, snapshot, settings, drawing, act, onClose }: 
           />
         )}
       </Part>
-      <Part title="This point">
-        <Segment
-          label="This point"
-          choices={[
-            { id: "replay", label: "Replay the point: nothing of it counts", onPress: does(act.replay) },
-          ]}
-        />
-      </Part>
+      <MendPart act={act} does={does} />
       {settings.seat !== "alwaysNear" && <EndsPart act={act} does={does} />}
-      {server && <ServerPart other={names[otherSide(server)]} act={act} does={does} />}
       <SeatPart settings={settings} drawing={drawing} act={act} does={does} />
       {act.handOver && <HandOverPart onHandOver={does(act.handOver)} />}
       <SecondCourtPart onDone={onClose} />

@@ -1,4 +1,4 @@
-import { type ByPlayer, otherSide, type Side } from "@courtloom/core";
+import type { ByPlayer, Side } from "@courtloom/core";
 import type { EntryBody, MatchView, Point, ViewedPoint } from "@courtloom/match-log";
 import { turnEnds } from "@courtloom/tennis";
 import { useRef, useState } from "react";
@@ -38,9 +38,6 @@ const factsOf = (
     const since = from === "lastChange" ? firstPointToTurn(view, snapshot.log) : undefined;
     void chart({ kind: "EndsStated", endOfA: turnEnds(frame.endOfA), ...(since ? { since } : {}) });
     say("Ends swapped.");
-  },
-  wrongServer: (slip: "players" | "chartist") => {
-    void chart({ kind: "ServerStated", to: otherSide(frame.server), slip });
   },
 });
 

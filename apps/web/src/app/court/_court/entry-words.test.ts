@@ -1,6 +1,7 @@
 import type { Fact } from "@courtloom/match-log";
 import { describe, expect, it } from "vitest";
-import { entryWords, factWords } from "./entry-words.ts";
+import { factWords } from "../../../match-words/fact-words.ts";
+import { entryWords } from "./entry-words.ts";
 
 const names = { A: "Noor V.", B: "Elsbeth K." };
 

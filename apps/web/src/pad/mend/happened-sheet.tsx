@@ -1,0 +1,160 @@
+import { otherSide, SIDES } from "@courtloom/core";
+import type { EntryBody, Fact, PlaySuspended } from "@courtloom/match-log";
+import { useState } from "react";
+import { Choices } from "./choices.tsx";
+import { ConfirmChange } from "./confirm-change.tsx";
+import { firstPointOfGame } from "./first-point-of-game.ts";
+import styles from "./mend.module.css";
+import type { Mending } from "./mend-context.ts";
+import { serverSince } from "./mend-point.ts";
+import { MendSheet } from "./mend-sheet.tsx";
+import { ScoreForm } from "./score-form.tsx";
+import { TimeUpForm } from "./time-up-form.tsx";
+
+type Want = (title: string, bodies: readonly EntryBody[]) => void;
+interface PartProps {
+  readonly mending: Mending;
+  readonly want: Want;
+}
+
+const PENALTIES = [
+  ["warning", "Warning"],
+  ["point", "Point penalty"],
+  ["game", "Game penalty"],
+] as const;
+
+const PenaltyPart = ({ mending: { names }, want }: PartProps) => (
+  <section className={styles.part}>
+    <h3>Penalty</h3>
+    {SIDES.map((against) => (
+      <Choices
+        key={against}
+        label={`Against ${names[against]}`}
+        choices={PENALTIES.map(([penalty, words]) => ({
+          label: `${words} against ${names[against]}`,
+          onPress: () =>
+            want(`${words} against ${names[against]}`, [{ kind: "PenaltyGiven", penalty, against }]),
+        }))}
+      />
+    ))}
+  </section>
+);
+
+const ServerPart = ({ mending: { view, names }, want }: PartProps) => {
+  const { server } = view.score;
+  if (!server) return null;
+  const to = otherSide(server);
+  const first = firstPointOfGame(view);
+  const stated = (slip: "players" | "chartist"): Fact => ({ kind: "ServerStated", to, slip });
+  return (
+    <section className={styles.part}>
+      <h3>{names[to]} should be serving</h3>
+      <Choices
+        label={`${names[to]} should be serving`}
+        choices={[
+          {
+            label: "Players’ slip, points stand",
+            onPress: () => want(`Players’ slip: ${names[to]} serves from now`, [stated("players")]),
+          },
+          {
+            label: "My slip, from now",
+            onPress: () => want(`My slip: ${names[to]} serves from now`, [stated("chartist")]),
+          },
+          ...(first
+            ? [
+                {
+                  label: "My slip, since this game began",
+                  onPress: () => want(`My slip: ${names[to]} serves this game`, [serverSince(first, to)]),
+                },
+              ]
+            : []),
+        ]}
+      />
+      <p>Since an earlier point: choose that point in the list of points.</p>
+    </section>
+  );
+};
+
+const REASONS: readonly (readonly [PlaySuspended["reason"], string])[] = [
+  ["rain", "Rain"],
+  ["light", "Light"],
+  ["heat", "Heat"],
+  ["medical", "Treatment"],
+  ["other", "Another reason"],
+];
+
+const SuspendPart = ({ want }: PartProps) => (
+  <section className={styles.part}>
+    <h3>Play is suspended</h3>
+    <Choices
+      label="Play is suspended"
+      choices={REASONS.map(([reason, words]) => ({
+        label: words,
+        onPress: () => want(`Suspended: ${words.toLowerCase()}`, [{ kind: "PlaySuspended", reason }]),
+      }))}
+    />
+    <p>
+      Conditions may be hot. Follow the event’s heat policy and the officials. Stop and get help if a player
+      feels unwell; call emergency services for collapse or confusion.
+    </p>
+  </section>
+);
+
+const EndPart = ({ mending: { view, names }, want }: PartProps) => {
+  const ended = (how: Extract<Fact, { kind: "MatchEnded" }>["how"]): Fact => ({ kind: "MatchEnded", how });
+  const begun = view.points.length > 0;
+  return (
+    <section className={styles.part}>
+      <h3>The match ends here</h3>
+      <Choices
+        label="The match ends here"
+        choices={[
+          ...SIDES.map((side) => ({
+            label: `${names[side]} retires`,
+            onPress: () => want(`${names[side]} retires`, [ended({ type: "retired", side })]),
+          })),
+          ...SIDES.map((side) => ({
+            label: `${names[side]} is defaulted`,
+            onPress: () => want(`${names[side]} is defaulted`, [ended({ type: "defaulted", side })]),
+          })),
+          ...(begun
+            ? []
+            : SIDES.map((absent) => ({
+                label: `Walkover: ${names[absent]} is not here`,
+                onPress: () =>
+                  want(`Walkover: ${names[absent]} is not here`, [ended({ type: "walkover", absent })]),
+              }))),
+          { label: "Not played on", onPress: () => want("Not played on", [ended({ type: "unplayed" })]) },
+        ]}
+      />
+      <p>Who wins then is for the event’s rules and its officials.</p>
+    </section>
+  );
+};
+
+interface HappenedSheetProps {
+  readonly mending: Mending;
+  readonly onClose: () => void;
+}
+
+/** What happens on court beside points: each is said, its change of the score is shown, and then confirmed. */
+export const HappenedSheet = ({ mending, onClose }: HappenedSheetProps) => {
+  const [wanted, setWanted] = useState<{ readonly title: string; readonly bodies: readonly EntryBody[] }>();
+  const want: Want = (title, bodies) => setWanted({ title, bodies });
+  const parts = { mending, want };
+  return (
+    <MendSheet title="What happened" onClose={onClose}>
+      {wanted && (
+        <ConfirmChange mending={mending} {...wanted} onDone={onClose} onBack={() => setWanted(undefined)} />
+      )}
+      <div className={styles.part} hidden={wanted !== undefined}>
+        <PenaltyPart {...parts} />
+        <ServerPart {...parts} />
+        <ScoreForm mending={mending} onWanted={want} />
+        <SuspendPart {...parts} />
+        <EndPart {...parts} />
+        <TimeUpForm onWanted={want} />
+      </div>
+    </MendSheet>
+  );
+};
