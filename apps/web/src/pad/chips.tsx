@@ -58,14 +58,14 @@ export const Chips = ({ names, draft, frame, opened, asks, send }: ChipsProps) =
             <button
               type="button"
               aria-pressed={opened === place}
-              aria-label={`Ball ${place + 1}: ${names[shot.striker]}, ${sayShort(stroke)}. Mend${saysUnanswered(unanswered)}`}
+              aria-label={`Ball ${place + 1}: ${names[shot.striker]}, ${sayShort(stroke)}${saysUnanswered(unanswered)}. Mend`}
               onClick={press(place)}
               data-testid={`chip-${place}`}
             >
               <MiniCourt seat={frame.seat} shot={shot} direction={stroke?.direction} />
               <span>
                 <b>{names[shot.striker]}</b> {sayShort(stroke)}
-                {unanswered > 0 && <span className={styles.unanswered}>{unanswered}?</span>}
+                {unanswered > 0 && <span className={styles.unanswered}> {unanswered}?</span>}
               </span>
             </button>
           </li>

@@ -1,4 +1,4 @@
-import { useEffect, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import type { Elsewhere } from "../courtside.ts";
 import { Segment } from "../segment.tsx";
 import styles from "./courts.module.css";
@@ -14,9 +14,10 @@ type Found = "asking" | "unreached" | readonly Elsewhere[];
 
 const ChooseCourt = ({ second, onDone }: { second: SecondCourt; onDone: () => void }) => {
   const [found, setFound] = useState<Found>("asking");
-  const { list, add } = second;
+  const list = useRef<HTMLFieldSetElement>(null);
+  const { add } = second;
   // Asked once for each time that the list is opened: the courts of a day change while it stands open.
-  const [ask] = useState(() => list);
+  const [ask] = useState(() => second.list);
   useEffect(() => {
     let isWanted = true;
     const read = async () => {
@@ -28,6 +29,9 @@ const ChooseCourt = ({ second, onDone }: { second: SecondCourt; onDone: () => vo
       isWanted = false;
     };
   }, [ask]);
+  useEffect(() => {
+    if (Array.isArray(found)) list.current?.scrollIntoView({ block: "start" });
+  }, [found]);
   if (found === "asking") return <p role="status">Asking which courts there are…</p>;
   if (found === "unreached")
     return (
@@ -40,7 +44,7 @@ const ChooseCourt = ({ second, onDone }: { second: SecondCourt; onDone: () => vo
     else setFound("unreached");
   };
   return (
-    <fieldset className={styles.list} aria-label="Matches on other courts">
+    <fieldset ref={list} className={styles.list} aria-label="Matches on other courts">
       {found.map(({ matchId, courtName, names, state, charting }) => (
         <button key={matchId} type="button" onClick={() => void open(matchId)}>
           <b>

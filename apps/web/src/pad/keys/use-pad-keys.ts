@@ -46,7 +46,7 @@ const matchActions = (options: PadKeysOptions): PadActions => {
   if (view.score.over) return {};
   const drawn = draft.shots.length > 0 && snapshot.level !== "score";
   return {
-    ...(drawn ? {} : { pointA: () => charting.notSeen("A"), pointB: () => charting.notSeen("B") }),
+    ...(drawn ? {} : { pointA: () => charting.notSeenByKey("A"), pointB: () => charting.notSeenByKey("B") }),
     ...(charting.done !== undefined && snapshot.level !== "score" ? { done: charting.onDone } : {}),
     ...(settings.seat === "alwaysNear" ? {} : { swapEnds: () => charting.swapEnds("now") }),
     replay: () => void charting.replay(),
