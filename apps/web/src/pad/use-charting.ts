@@ -113,6 +113,8 @@ export const useCharting = (options: ChartingOptions) => {
     },
     done: finished && preview(finished),
     onDone: () => void (finished && chartPoint(finished)),
+    /** By a key: nothing bounces there, as a held key does nothing. */
+    notSeenByKey: (winner: Side) => void chartPoint(pointNotSeen(winner, frame)),
     notSeen: (winner: Side) => {
       if (performance.now() - chartedAt.current < BOUNCE_MS) return;
       void chartPoint(pointNotSeen(winner, frame));
