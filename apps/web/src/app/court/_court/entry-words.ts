@@ -1,5 +1,5 @@
 import type { ByPlayer } from "@courtloom/core";
-import type { EntryBody, SetAsideReason } from "@courtloom/match-log";
+import type { EntryBody } from "@courtloom/match-log";
 import { factWords } from "../../../match-words/fact-words.ts";
 
 /** What an entry says, in words. `place` names the entry that a correction is about. */
@@ -23,14 +23,3 @@ export const entryWords = (names: ByPlayer<string>, body: EntryBody, place: stri
       return factWords(names, body);
   }
 };
-
-/** Why the score could not take an entry. */
-export const SET_ASIDE_WORDS = {
-  matchOver: "the match was over",
-  unknownTarget: "what it corrects is not in this log",
-  impossibleScore: "there is no such score",
-  notLead: "another phone led the match by then",
-  secondOpening: "the match was open already",
-  sealed: "the match was closed",
-  notSuspended: "play was not suspended",
-} satisfies Record<SetAsideReason, string>;

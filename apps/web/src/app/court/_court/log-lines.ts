@@ -1,7 +1,8 @@
 import type { ByPlayer } from "@courtloom/core";
 import { DESK_LANE, type LoggedEntry, type MatchView, SECOND_EPOCH } from "@courtloom/match-log";
 import { scoreLine } from "@courtloom/tennis";
-import { entryWords, SET_ASIDE_WORDS } from "./entry-words.ts";
+import { SET_ASIDE_WORDS } from "../../../match-words/set-aside-words.ts";
+import { entryWords } from "./entry-words.ts";
 import { withDashes } from "./score-dashes.ts";
 
 /** One entry of the log as a person reads it. */
@@ -30,12 +31,22 @@ const fatesOf = (
   setAside: ReadonlySet<number>,
 ): ReadonlyMap<string, Fate> => {
   const fates = new Map<string, Fate>();
+  const corrected = new Map<string, string>();
   for (const { pos, entry } of entries) {
     if (setAside.has(pos)) continue;
     const { body } = entry;
     if (body.kind === "EntryVoided") fates.set(body.target, { note: `Taken back by ${pos}`, struck: true });
     if (body.kind === "EntryRestored") fates.set(body.target, { note: `Put back by ${pos}`, struck: false });
-    if (body.kind === "EntryAmended") fates.set(body.target, { note: `Corrected by ${pos}`, struck: false });
+    if (body.kind === "EntryAmended") {
+      fates.set(body.target, { note: `Corrected by ${pos}`, struck: false });
+      corrected.set(entry.id, body.target);
+    }
+    // What took a correction back says so at the entry that it was about, too.
+    const about = "target" in body ? corrected.get(body.target) : undefined;
+    if (about !== undefined && body.kind !== "EntryAmended") {
+      const done = body.kind === "EntryVoided" ? "taken back" : "put back";
+      fates.set(about, { note: `Correction ${done} by ${pos}`, struck: false });
+    }
   }
   return fates;
 };
