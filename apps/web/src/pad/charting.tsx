@@ -8,7 +8,10 @@ import { HandOverSheet } from "./hand-over/hand-over-sheet.tsx";
 import { useHandOver } from "./hand-over/use-hand-over.ts";
 import { KeyMapSheet } from "./keys/key-map-sheet.tsx";
 import { usePadKeys } from "./keys/use-pad-keys.ts";
+import type { Mending } from "./mend/mend-context.ts";
 import { MendSheets } from "./mend/mend-sheets.tsx";
+import { mendedFrame } from "./mend/mended-frame.ts";
+import { MendedPoint } from "./mend/mended-point.tsx";
 import { SuspendedPanel } from "./mend/suspended-panel.tsx";
 import { suspendedSince } from "./mend/suspended-since.ts";
 import { type MendSheetName, MoreSheet } from "./more-sheet.tsx";
@@ -54,7 +57,10 @@ export const Charting = (props: ChartingProps) => {
     onSettings({ ...settings, level });
   };
   const onOtherCourt = useSecondCourt()?.other?.go;
-  const keys = usePadKeys({ charting, props, onLevel: changeLevel, onOtherCourt });
+  const [mendedId, setMended] = useState<string>();
+  const mended = view.points.find(({ id }) => id === mendedId);
+  const keyed = mended ? { ...props, settings: { ...settings, keys: false } } : props;
+  const keys = usePadKeys({ charting, props: keyed, onLevel: changeLevel, onOtherCourt });
   const { draft, redrawing } = charting.state;
   const { matchId, laneId, second } = snapshot.record;
   const handOver = useHandOver({ matchId, laneId, level: snapshot.level });
@@ -73,15 +79,36 @@ export const Charting = (props: ChartingProps) => {
     asksServe: snapshot.level !== "score",
     message,
   });
+  const mending: Mending = {
+    ...{ view, names, epoch: snapshot.epoch, laneId, chart: charting.chart },
+    ...(settings.seat === "alwaysNear" ? {} : { endOfA: frame.endOfA }),
+    nameOf: (lane) => whoCharted(snapshot, lane),
+  };
+  const mendedBy = mended && mendedFrame(mended, view, snapshot.level);
+  if (mended && mendedBy)
+    return (
+      <MendedPoint
+        key={mended.id}
+        {...{ props, mending, viewed: mended, mended: mendedBy }}
+        onClose={() => setMended(undefined)}
+      />
+    );
+  const suspension = suspendedSince(view, Date.now());
   const charts = snapshot.level !== "score" && !view.score.over && !view.suspended;
   return (
     <>
-      <ScoreLines names={match.names} own={match.own} score={view.score} before={charting.before} />
+      <ScoreLines
+        {...{ names: match.names, own: match.own, score: view.score, before: charting.before }}
+        onPoints={() => setMendSheet("points")}
+      />
       {view.score.over ? (
-        <OverPanel names={names} score={view.score} unsent={snapshot.status.unsent} onLeave={onLeave} />
-      ) : view.suspended ? (
+        <OverPanel
+          {...{ names, score: view.score, unsent: snapshot.status.unsent, onLeave }}
+          onTakeBack={view.sealed ? undefined : () => setMendSheet("end")}
+        />
+      ) : suspension ? (
         <SuspendedPanel
-          since={suspendedSince(view)}
+          {...{ suspension, busy: charting.busy }}
           onResume={() => void charting.chart({ kind: "PlayResumed" })}
         />
       ) : snapshot.level === "score" ? (
@@ -133,9 +160,10 @@ export const Charting = (props: ChartingProps) => {
       )}
       <MendSheets
         open={mendSheet}
-        mending={{
-          ...{ view, names, epoch: snapshot.epoch, chart: charting.chart },
-          nameOf: (laneId) => whoCharted(snapshot, laneId),
+        mending={mending}
+        onDraw={(pointId) => {
+          setMendSheet(undefined);
+          setMended(pointId);
         }}
         onClose={() => setMendSheet(undefined)}
       />

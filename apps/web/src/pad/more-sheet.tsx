@@ -16,7 +16,7 @@ import { SEAT_LABELS } from "./start-sheet.tsx";
 import { LEVEL_LABELS } from "./status-bar.tsx";
 import { SubjectChoice } from "./subject-choice.tsx";
 
-export type MendSheetName = "points" | "happened";
+export type MendSheetName = "points" | "happened" | "end";
 
 export interface MoreActions {
   readonly level: (level: PadLevel) => void;

@@ -9,12 +9,14 @@ interface ScoreLinesProps {
   readonly score: ScoreState;
   /** The score before the point that was just charted; its change is what to look at. */
   readonly before: ScoreState | undefined;
+  /** Opens the list of points; the score is its button. */
+  readonly onPoints?: (() => void) | undefined;
 }
 
 const SERVES = { deuce: "serves right", ad: "serves left", "receiver-chooses": "receiver chooses" } as const;
 
 /** Names, sets, games, points and the server of both sides. Only what the last point changed turns felt. */
-export const ScoreLines = ({ names, own, score, before }: ScoreLinesProps) => {
+export const ScoreLines = ({ names, own, score, before, onPoints }: ScoreLinesProps) => {
   const changed = before && changedPart(before, score);
   return (
     <section className={styles.score} aria-label="Score" data-testid="score">
@@ -28,6 +30,14 @@ export const ScoreLines = ({ names, own, score, before }: ScoreLinesProps) => {
           look={changed?.side === side ? changed.part : undefined}
         />
       ))}
+      {onPoints && (
+        <button type="button" className={styles.opens} onClick={onPoints} data-testid="points-list">
+          <span className={styles.hidden}>Points: mend any of them</span>
+          <svg viewBox="0 0 10 24" width="10" height="24" aria-hidden="true">
+            <path d="M2 4l6 8-6 8" fill="none" stroke="currentColor" strokeWidth="2.5" />
+          </svg>
+        </button>
+      )}
     </section>
   );
 };

@@ -1,59 +1,102 @@
-import { otherSide } from "@courtloom/core";
-import type { EntryBody, TimelineFact } from "@courtloom/match-log";
+import { type ByPlayer, otherSide } from "@courtloom/core";
+import type { EntryBody, MatchView, TimelineFact, ViewedPoint } from "@courtloom/match-log";
 import type { Mending } from "./mend-context.ts";
-import * as mend from "./mend-point.ts";
+import { putBack, replayedInstead, takenOut } from "./mend-fact.ts";
+import { endsInGame, endsSince, serverBetween, serverSince } from "./mend-order.ts";
+import { isWinnerAlone, lastBallLeftOut, madeNotSeen, pointPutIn, winnerMended } from "./mend-point.ts";
+import { mendedFrame } from "./mended-frame.ts";
 
-/** One thing that can be done about a fact. */
+/** One thing that can be done about a fact: entries to be confirmed, its drawing, or the score before it. */
 export interface FactMend {
   readonly label: string;
-  readonly bodies: readonly EntryBody[];
+  readonly does: { readonly bodies: readonly EntryBody[] } | "draw" | "score";
 }
 
-const one = (label: string, body: EntryBody): FactMend => ({ label, bodies: [body] });
+type Some = readonly FactMend[];
 
-const pointMends = (row: TimelineFact, { view, names }: Mending): readonly FactMend[] => {
-  if (row.fact.kind !== "PointCharted") return [];
-  const viewed = view.points.find(({ id }) => id === row.id);
-  // As the fold reads it: ends that were mended since are already turned.
-  const point = viewed?.point ?? row.fact.point;
-  const it = { id: row.id, point };
+const mend = (label: string, ...bodies: readonly EntryBody[]): FactMend => ({ label, does: { bodies } });
+
+const leftOutMends = (viewed: ViewedPoint, view: MatchView): Some => {
+  const drawn = mendedFrame(viewed, view, "every");
+  const said = viewed.point.shots.at(-1)?.leftOut;
+  if (!drawn) return [];
+  const one = (reason: "netCord" | "calledOut", label: string): Some => {
+    const body = said === reason ? undefined : lastBallLeftOut(viewed, reason, drawn.frame);
+    return body ? [mend(label, body)] : [];
+  };
+  return [...one("netCord", "Net cord decided it"), ...one("calledOut", "Called out, I saw it in")];
+};
+
+/** What can be said anew of a point that counts. Balls are mended in their drawing, where their ending shows. */
+const pointMends = (viewed: ViewedPoint, { view, names }: Mending): Some => {
+  const { point } = viewed;
   const other = otherSide(point.winner);
-  const last = point.shots.at(-1);
+  const draws = mendedFrame(viewed, view, "every") !== undefined;
+  const alone = isWinnerAlone(point);
   return [
-    one(`${names[other]} won it`, mend.winnerMended(it, other)),
-    ...(last && last.leftOut !== "netCord"
-      ? [one("The net cord decided it", mend.lastBallLeftOut(it, "netCord"))]
-      : []),
-    ...(last && last.leftOut !== "calledOut"
-      ? [one("Called out, I saw it in", mend.lastBallLeftOut(it, "calledOut"))]
-      : []),
-    ...(point.level === "score" ? [] : [one("I did not see it: keep the score only", mend.madeNotSeen(it))]),
-    one(`Put in a point before: ${names.A} won it`, mend.pointPutIn(it, "A")),
-    one(`Put in a point before: ${names.B} won it`, mend.pointPutIn(it, "B")),
-    ...(viewed
-      ? [one("Ends were wrong since here", mend.endsSince(row.id, view.endOfA ?? point.endOfA))]
+    ...(draws && !alone ? [{ label: "Mend its drawing", does: "draw" } as const] : []),
+    ...(alone ? [mend(`${names[other]} won it`, winnerMended(viewed, other))] : []),
+    ...(draws && alone ? [{ label: "Add details", does: "draw" } as const] : []),
+    ...leftOutMends(viewed, view),
+    ...(point.level === "score" ? [] : [mend("Not seen: keep who won", madeNotSeen(viewed))]),
+    mend("Replayed or a let: nothing counts", ...replayedInstead(viewed.id, view)),
+  ];
+};
+
+const missedMends = (row: TimelineFact, viewed: ViewedPoint | undefined, names: ByPlayer<string>): Some => [
+  ...(viewed
+    ? [
+        mend(`Missed before it: point ${names.A}`, pointPutIn(viewed, "A")),
+        mend(`Missed before it: point ${names.B}`, pointPutIn(viewed, "B")),
+      ]
+    : []),
+  ...(row.before.over
+    ? []
+    : [{ label: "Missed more before it, or the score was other", does: "score" } as const]),
+];
+
+const serverMends = ({ id, before }: TimelineFact, { names, view }: Mending): Some => {
+  if (!before.server) return [];
+  const to = otherSide(before.server);
+  const now = view.score.server;
+  return [
+    mend(`My slip: ${names[to]} served since here`, serverSince(id, to, "chartist")),
+    mend(`Players’ slip: ${names[to]} served since here`, serverSince(id, to, "players")),
+    ...(now
+      ? [mend(`Players’ slip since here, put right now: ${names[now]} serves`, ...serverBetween(id, to, now))]
       : []),
   ];
 };
 
-/** What can be done about one fact of the match, most likely first. SPEC PD80. */
-export const factMends = (row: TimelineFact, mending: Mending): readonly FactMend[] => {
-  if (row.voided) return [one("Put it back", mend.putBack(row.id))];
-  const server = row.before.server;
-  const { names } = mending;
+const endsMends = (viewed: ViewedPoint | undefined, { view, endOfA }: Mending): Some => {
+  if (!viewed || endOfA === undefined) return [];
   return [
-    ...pointMends(row, mending),
-    ...(server
-      ? [
-          one(
-            `My slip: ${names[otherSide(server)]} served since here`,
-            mend.serverSince(row.id, otherSide(server)),
-          ),
-        ]
-      : []),
-    one(
-      row.fact.kind === "PointCharted" ? "Take it out: it was a let or did not count" : "Take it out",
-      mend.takenOut(row.id),
-    ),
+    mend("Ends were wrong since here", endsSince(viewed.id, endOfA)),
+    mend("Ends were wrong in this game alone", ...endsInGame(viewed.id, view, endOfA)),
+  ];
+};
+
+const penaltyMends = ({ id, fact }: TimelineFact, { names }: Mending): Some => {
+  if (fact.kind !== "PenaltyGiven") return [];
+  const against = otherSide(fact.against);
+  return [
+    mend(`It was against ${names[against]}`, { kind: "EntryAmended", target: id, to: { ...fact, against } }),
+  ];
+};
+
+/** What can be done about one fact of the match, most likely first; nothing once the match is closed. SPEC PD80. */
+export const factMends = (row: TimelineFact, mending: Mending): Some => {
+  const { view, names } = mending;
+  if (view.sealed) return [];
+  if (row.voided) return [mend("Put it back", putBack(row.id))];
+  // As the fold reads it: ends that were mended since are already turned.
+  const viewed = view.points.find(({ id }) => id === row.id);
+  return [
+    ...(viewed ? pointMends(viewed, mending) : []),
+    ...penaltyMends(row, mending),
+    mend("Take it out", ...takenOut(row.id, view)),
+    ...missedMends(row, viewed, names),
+    ...serverMends(row, mending),
+    ...endsMends(viewed, mending),
   ];
 };

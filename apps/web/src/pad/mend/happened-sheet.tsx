@@ -1,12 +1,13 @@
-import { otherSide, SIDES } from "@courtloom/core";
+import { otherSide, SIDES, type Side } from "@courtloom/core";
 import type { EntryBody, Fact, PlaySuspended } from "@courtloom/match-log";
 import { useState } from "react";
 import { Choices } from "./choices.tsx";
 import { ConfirmChange } from "./confirm-change.tsx";
 import { firstPointOfGame } from "./first-point-of-game.ts";
+import { HEAT_CAUTION } from "./heat-caution.ts";
 import styles from "./mend.module.css";
 import type { Mending } from "./mend-context.ts";
-import { serverSince } from "./mend-point.ts";
+import { serverSince } from "./mend-order.ts";
 import { MendSheet } from "./mend-sheet.tsx";
 import { ScoreForm } from "./score-form.tsx";
 import { TimeUpForm } from "./time-up-form.tsx";
@@ -64,13 +65,41 @@ const ServerPart = ({ mending: { view, names }, want }: PartProps) => {
             ? [
                 {
                   label: "My slip, since this game began",
-                  onPress: () => want(`My slip: ${names[to]} serves this game`, [serverSince(first, to)]),
+                  onPress: () =>
+                    want(`My slip: ${names[to]} serves this game`, [serverSince(first, to, "chartist")]),
                 },
               ]
             : []),
         ]}
       />
-      <p>Since an earlier point: choose that point in the list of points.</p>
+      <p>
+        Since an earlier point: choose that point in the list of points. The players’ slip, found in its game:
+        the right server goes on at once. Found later, or in a tie-break after an odd number of points: the
+        order stays as it is.
+      </p>
+    </section>
+  );
+};
+
+/** Whose choices are charted from here: own players, both only where every ball is drawn. */
+const SubjectsPart = ({ mending: { view, names }, want }: PartProps) => {
+  const own = SIDES.filter((side) => view.opened.players[side].own);
+  if (own.length < 2 || view.opened.doubles) return null;
+  const choices: readonly (readonly Side[])[] = [...own.map((side) => [side]), own];
+  return (
+    <section className={styles.part}>
+      <h3>Charted from here</h3>
+      <Choices
+        label="Charted from here"
+        choices={choices.map((subjects) => {
+          const label = subjects.map((side) => names[side]).join(" and ");
+          return {
+            label,
+            pressed: `${subjects}` === `${view.subjects}`,
+            onPress: () => want(`Charted from here: ${label}`, [{ kind: "SubjectsChanged", subjects }]),
+          };
+        })}
+      />
     </section>
   );
 };
@@ -93,10 +122,7 @@ const SuspendPart = ({ want }: PartProps) => (
         onPress: () => want(`Suspended: ${words.toLowerCase()}`, [{ kind: "PlaySuspended", reason }]),
       }))}
     />
-    <p>
-      Conditions may be hot. Follow the event’s heat policy and the officials. Stop and get help if a player
-      feels unwell; call emergency services for collapse or confusion.
-    </p>
+    <p>{HEAT_CAUTION}</p>
   </section>
 );
 
@@ -124,7 +150,10 @@ const EndPart = ({ mending: { view, names }, want }: PartProps) => {
                 onPress: () =>
                   want(`Walkover: ${names[absent]} is not here`, [ended({ type: "walkover", absent })]),
               }))),
-          { label: "Not played on", onPress: () => want("Not played on", [ended({ type: "unplayed" })]) },
+          {
+            label: begun ? "Stopped for good" : "Not played",
+            onPress: () => want(begun ? "Stopped for good" : "Not played", [ended({ type: "unplayed" })]),
+          },
         ]}
       />
       <p>Who wins then is for the event’s rules and its officials.</p>
@@ -142,18 +171,25 @@ export const HappenedSheet = ({ mending, onClose }: HappenedSheetProps) => {
   const [wanted, setWanted] = useState<{ readonly title: string; readonly bodies: readonly EntryBody[] }>();
   const want: Want = (title, bodies) => setWanted({ title, bodies });
   const parts = { mending, want };
+  const { view } = mending;
   return (
     <MendSheet title="What happened" onClose={onClose}>
       {wanted && (
         <ConfirmChange mending={mending} {...wanted} onDone={onClose} onBack={() => setWanted(undefined)} />
       )}
-      <div className={styles.part} hidden={wanted !== undefined}>
-        <PenaltyPart {...parts} />
+      <div className={styles.parts} hidden={wanted !== undefined}>
+        {view.score.over && <p>The match is over. Take its end or its last point out first: see Points.</p>}
+        {!view.score.over && <PenaltyPart {...parts} />}
         <ServerPart {...parts} />
-        <ScoreForm mending={mending} onWanted={want} />
-        <SuspendPart {...parts} />
-        <EndPart {...parts} />
-        <TimeUpForm onWanted={want} />
+        {!view.score.over && <ScoreForm mending={mending} onWanted={want} />}
+        <SubjectsPart {...parts} />
+        {!view.score.over && (
+          <>
+            <SuspendPart {...parts} />
+            <EndPart {...parts} />
+            <TimeUpForm onWanted={want} />
+          </>
+        )}
       </div>
     </MendSheet>
   );

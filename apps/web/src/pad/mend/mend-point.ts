@@ -1,6 +1,9 @@
 import type { Side } from "@courtloom/core";
 import type { EntryBody, LeftOut, Point } from "@courtloom/match-log";
-import { type EndSeen, turnEnds } from "@courtloom/tennis";
+import { reduceDraft } from "../draft-reducer.ts";
+import { finishPoint } from "../finish-point.ts";
+import type { PointFrame } from "../point-draft.ts";
+import { reopenPoint } from "../reopen-point.ts";
 
 /** A charted point that is to be put right, by the id of the entry that charted it. */
 export interface PointToMend {
@@ -8,34 +11,41 @@ export interface PointToMend {
   readonly point: Point;
 }
 
-const amended = (id: string, point: Point): EntryBody => ({
+/** The point as it is said anew. */
+export const pointMended = ({ id }: Pick<PointToMend, "id">, point: Point): EntryBody => ({
   kind: "EntryAmended",
   target: id,
   to: { kind: "PointCharted", point },
 });
 
-/** The point went to the other player; how it ended is then not known any more, so its balls keep no result. */
-export const winnerMended = ({ id, point }: PointToMend, winner: Side): EntryBody => {
-  const shots = point.shots.map(({ result: _, miss: __, missForced: ___, ...shot }) => shot);
-  const { serve, ...rest } = point;
-  // An ace or a double fault says who won; the other winner says that it was neither.
-  const decided = serve?.outcome === "ace" || serve?.outcome === "doubleFault";
-  return amended(id, { ...rest, ...(serve && !decided ? { serve } : {}), shots, winner });
-};
+/** A point of which nothing but the winner is known went to the other player. */
+export const winnerMended = ({ id, point }: PointToMend, winner: Side): EntryBody =>
+  pointMended({ id }, { ...point, winner });
 
-/** The net cord decided the last ball, or it was called out and seen in: the score counts it and no figure does. */
-export const lastBallLeftOut = ({ id, point }: PointToMend, leftOut: LeftOut): EntryBody => {
-  const shots = point.shots.map((shot, i) => (i === point.shots.length - 1 ? { ...shot, leftOut } : shot));
-  return amended(id, { ...point, shots });
+/** Who alone says who won: nothing else of the point was charted. */
+export const isWinnerAlone = ({ shots, serve }: Point): boolean => shots.length === 0 && serve === undefined;
+
+/**
+ * The net cord decided the last ball, or it was called out and seen in: as if it had been charted so, so that a
+ * ball that was called out goes against its striker. `undefined` where no ball was drawn. SPEC PD87.
+ */
+export const lastBallLeftOut = (
+  { id, point }: PointToMend,
+  leftOut: LeftOut,
+  frame: PointFrame,
+): EntryBody | undefined => {
+  if (point.shots.length === 0) return undefined;
+  const state = { draft: reopenPoint(point), past: [], redrawing: false };
+  const { draft } = reduceDraft(state, { type: "leftOutChosen", reason: leftOut });
+  const finished = finishPoint(draft, frame);
+  return finished && pointMended({ id }, finished);
 };
 
 /** Who won stays; the rest was not seen. */
 export const madeNotSeen = ({ id, point }: PointToMend): EntryBody => {
   const { winner, seat, endOfA } = point;
-  return amended(id, { winner, level: "score", seat, endOfA, shots: [] });
+  return pointMended({ id }, { winner, level: "score", seat, endOfA, shots: [] });
 };
-
-export const pointMended = ({ id }: Pick<PointToMend, "id">, point: Point): EntryBody => amended(id, point);
 
 /** A point that nobody charted, before another one; seen from where that one was. */
 export const pointPutIn = (before: PointToMend, winner: Side): EntryBody => {
@@ -43,21 +53,3 @@ export const pointPutIn = (before: PointToMend, winner: Side): EntryBody => {
   const point: Point = { winner, level: "score", seat, endOfA, shots: [] };
   return { kind: "EntryInserted", before: before.id, fact: { kind: "PointCharted", point } };
 };
-
-export const takenOut = (id: string): EntryBody => ({ kind: "EntryVoided", target: id });
-
-export const putBack = (id: string): EntryBody => ({ kind: "EntryRestored", target: id });
-
-/** Who served since a point was written down wrongly. */
-export const serverSince = (id: string, to: Side): EntryBody => ({
-  kind: "EntryInserted",
-  before: id,
-  fact: { kind: "ServerStated", to, slip: "chartist" },
-});
-
-/** Ends were seen wrongly from a point on; `endNow` is side A's end as it is shown now. */
-export const endsSince = (id: string, endNow: EndSeen): EntryBody => ({
-  kind: "EndsStated",
-  endOfA: turnEnds(endNow),
-  since: id,
-});

@@ -15,7 +15,7 @@ export const MendSheet = ({ title, onClose, children }: MendSheetProps) => {
   return (
     <dialog ref={dialog} className={styles.sheet} aria-label={title} onClose={onClose}>
       <h2>{title}</h2>
-      {children}
+      <div className={styles.scroll}>{children}</div>
       <div className={styles.stick}>
         <button type="button" className={pad.primary} onClick={onClose}>
           Back to the court

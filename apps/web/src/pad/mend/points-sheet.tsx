@@ -1,88 +1,95 @@
-import { type TimelineFact, timelineOf } from "@courtloom/match-log";
+import { type EntryBody, type TimelineFact, timelineOf } from "@courtloom/match-log";
 import { useMemo, useState } from "react";
-import { factWords } from "../../match-words/fact-words.ts";
-import { scoreWords } from "../second/score-words.ts";
 import { Choices } from "./choices.tsx";
 import { ConfirmChange } from "./confirm-change.tsx";
+import { factGroups } from "./fact-groups.ts";
 import { type FactMend, factMends } from "./fact-mends.ts";
-import styles from "./mend.module.css";
 import type { Mending } from "./mend-context.ts";
+import { factPutIn } from "./mend-order.ts";
 import { MendSheet } from "./mend-sheet.tsx";
+import { PointsList } from "./points-list.tsx";
+import { sayFact } from "./say-fact.ts";
+import { ScoreForm } from "./score-form.tsx";
 
-const standing = ({ voided, setAside }: TimelineFact): string => {
-  if (voided) return "taken out";
-  return setAside ? "set aside: kept, and not counted" : "";
-};
+interface Wanted {
+  readonly title: string;
+  readonly bodies: readonly EntryBody[];
+}
 
-interface FactRowProps {
+interface OpenFactProps {
   readonly row: TimelineFact;
   readonly mending: Mending;
-  readonly isOpen: boolean;
-  readonly onOpen: () => void;
+  readonly onDraw: (pointId: string) => void;
   readonly onDone: () => void;
 }
 
-/** One fact of the match: what it says, the score that it made, who charted it, and what can be done about it. */
-const FactRow = ({ row, mending, isOpen, onOpen, onDone }: FactRowProps) => {
-  const [wanted, setWanted] = useState<FactMend>();
-  const words = factWords(mending.names, row.fact);
-  const by = mending.nameOf(row.laneId);
-  const note = [standing(row), by].filter(Boolean).join(", ");
+/** What can be done about one fact, then what that would change. What was typed stays until it is confirmed. */
+const OpenFact = ({ row, mending, onDraw, onDone }: OpenFactProps) => {
+  const [wanted, setWanted] = useState<Wanted>();
+  const [states, setStates] = useState(false);
+  const choose = ({ label, does }: FactMend) => {
+    if (does === "draw") onDraw(row.id);
+    else if (does === "score") setStates(true);
+    else setWanted({ title: label, bodies: does.bodies });
+  };
   return (
-    <li className={styles.fact} data-testid={`fact-${row.id}`} data-standing={!row.voided && !row.setAside}>
-      <button type="button" aria-expanded={isOpen} onClick={onOpen}>
-        <span>
-          <b>{words}</b>
-          {note && <small>{note}</small>}
-        </span>
-        <span className={styles.score}>{scoreWords(row.after)}</span>
-      </button>
-      {isOpen && !wanted && (
-        <Choices
-          label={`Mend: ${words}`}
-          choices={factMends(row, mending).map((each) => ({
-            label: each.label,
-            onPress: () => setWanted(each),
-          }))}
-        />
-      )}
-      {isOpen && wanted && (
-        <ConfirmChange
-          mending={mending}
-          title={wanted.label}
-          bodies={wanted.bodies}
-          onDone={onDone}
-          onBack={() => setWanted(undefined)}
-        />
-      )}
-    </li>
+    <>
+      {wanted && <ConfirmChange {...{ mending, onDone, ...wanted }} onBack={() => setWanted(undefined)} />}
+      <div hidden={wanted !== undefined}>
+        {states ? (
+          <ScoreForm
+            mending={mending}
+            before={row.id}
+            onWanted={(title, facts) =>
+              setWanted({ title, bodies: facts.map((fact) => factPutIn(fact, row.id)) })
+            }
+          />
+        ) : (
+          <Choices
+            label={`Mend: ${sayFact(mending.names, row.fact)}`}
+            choices={factMends(row, mending).map((each) => ({
+              label: each.label,
+              onPress: () => choose(each),
+            }))}
+          />
+        )}
+      </div>
+    </>
   );
 };
 
 interface PointsSheetProps {
   readonly mending: Mending;
+  /** Opens a point on the court. */
+  readonly onDraw: (pointId: string) => void;
   readonly onClose: () => void;
 }
 
 /** Every point and fact of the match, newest first, each to be mended, put before, taken out or put back. */
-export const PointsSheet = ({ mending, onClose }: PointsSheetProps) => {
-  const rows = useMemo(() => timelineOf(mending.view).toReversed(), [mending.view]);
-  const [open, setOpen] = useState<string>();
+export const PointsSheet = ({ mending, onDraw, onClose }: PointsSheetProps) => {
+  const { view, names, laneId, nameOf } = mending;
+  const rows = useMemo(() => timelineOf(view), [view]);
+  const [openId, setOpen] = useState<string>();
+  const open = rows.find(({ id }) => id === openId);
   return (
     <MendSheet title="Points" onClose={onClose}>
+      {view.sealed && <p role="status">This match is closed. Only a director can put something right now.</p>}
       {rows.length === 0 && <p>No points yet. They are listed here once they are charted.</p>}
-      <ol className={styles.facts} aria-label="Newest first">
-        {rows.map((row) => (
-          <FactRow
-            key={row.id}
-            row={row}
+      <PointsList
+        groups={factGroups(view, { names, laneId, nameOf })}
+        openId={openId}
+        onOpen={(id) => setOpen(id === openId ? undefined : id)}
+      >
+        {open && (
+          <OpenFact
+            key={open.id}
+            row={open}
             mending={mending}
-            isOpen={open === row.id}
-            onOpen={() => setOpen(open === row.id ? undefined : row.id)}
+            onDraw={onDraw}
             onDone={() => setOpen(undefined)}
           />
-        ))}
-      </ol>
+        )}
+      </PointsList>
     </MendSheet>
   );
 };

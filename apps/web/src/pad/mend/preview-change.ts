@@ -4,12 +4,16 @@ import {
   ENTRY_VERSION,
   type EntryBody,
   type MatchView,
-  type SetAsideReason,
   scoreRefusal,
+  type TimelineFact,
+  timelineOf,
   type ViewedPoint,
 } from "@courtloom/match-log";
 import { type ScoreState, scoreErrorText } from "@courtloom/tennis";
+import { SET_ASIDE_WORDS } from "../../match-words/set-aside-words.ts";
+import { sayServiceSide } from "../say-score.ts";
 import { scoreWords } from "../second/score-words.ts";
+import { sayFact } from "./say-fact.ts";
 
 /** What a mend would change, in words. */
 export interface Change {
@@ -30,15 +34,13 @@ export const viewWith = (view: MatchView, bodies: readonly EntryBody[], epoch: n
     return applyEntry(now, { pos: now.pos + 1, laneId: PREVIEW, epoch, entry });
   }, view);
 
+/** Which game of the match a point is in, whoever won those before it. */
 const gameOf = ({ before }: ViewedPoint): string =>
-  JSON.stringify([before.sets.length, before.games, before.server]);
+  `${before.sets.length} ${before.games[0] + before.games[1]}`;
 
-const movedPoints = (now: MatchView, then: MatchView): number => {
-  const games = new Map(now.points.map((point) => [point.id, gameOf(point)]));
-  return then.points.filter((point) => {
-    const was = games.get(point.id);
-    return was !== undefined && was !== gameOf(point);
-  }).length;
+const countChanged = (now: MatchView, then: MatchView, of: (point: ViewedPoint) => string): number => {
+  const was = new Map(now.points.map((point) => [point.id, of(point)]));
+  return then.points.filter((point) => was.has(point.id) && was.get(point.id) !== of(point)).length;
 };
 
 const points = (count: number): string => (count === 1 ? "1 point" : `${count} points`);
@@ -48,53 +50,84 @@ const scoreSentence = (now: ScoreState, then: ScoreState): string =>
     ? `No change in the score: ${scoreWords(now)}.`
     : `The score ${scoreWords(now)} becomes ${scoreWords(then)}.`;
 
-const asideSentences = (now: MatchView, then: MatchView): readonly string[] => {
+const MOST_NAMED = 3;
+
+/** "2 facts are set aside: …", the first ones by name. */
+const named = (facts: readonly TimelineFact[], becomes: string, names: ByPlayer<string>): string[] => {
+  if (facts.length === 0) return [];
+  const told = facts.slice(0, MOST_NAMED).map(({ fact }) => sayFact(names, fact));
+  const rest = facts.length > MOST_NAMED ? ` and ${facts.length - MOST_NAMED} more` : "";
+  return [`${becomes}: ${told.join("; ")}${rest}.`];
+};
+
+const asideSentences = (now: MatchView, then: MatchView, names: ByPlayer<string>): readonly string[] => {
+  if (now.setAside.length === 0 && then.setAside.length === 0) return [];
   const [before, after] = [now, then].map((view) => new Set(view.setAside.map(({ id }) => id)));
-  const gone = [...(after ?? [])].filter((id) => !before?.has(id) && !id.startsWith(PREVIEW)).length;
-  const back = [...(before ?? [])].filter((id) => !after?.has(id)).length;
+  const timeline = timelineOf(then).filter(({ voided }) => !voided);
+  const gone = timeline.filter(
+    ({ id }) => after?.has(id) && !before?.has(id) && now.trail.facts.some((f) => f.id === id),
+  );
+  const back = timeline.filter(({ id }) => before?.has(id) && !after?.has(id));
   return [
-    ...(gone > 0 ? [`${points(gone)} would no longer fit: kept, and not counted.`] : []),
-    ...(back > 0 ? [`${points(back)} that did not fit would count again.`] : []),
+    ...named(gone, "No longer fits, kept and not counted", names),
+    ...named(back, "Counts again", names),
   ];
+};
+
+const serviceSentence = (now: ScoreState, then: ScoreState, names: ByPlayer<string>): readonly string[] => {
+  if (!then.server || (then.server === now.server && then.side === now.side)) return [];
+  return [`${names[then.server]} serves next, ${sayServiceSide(then)}.`];
 };
 
 const alsoSentences = (now: MatchView, then: MatchView, names: ByPlayer<string>): readonly string[] => {
-  const moved = movedPoints(now, then);
-  const { server } = then.score;
+  const moved = countChanged(now, then, gameOf);
+  const served = countChanged(now, then, ({ server }) => server);
   return [
-    ...(server && server !== now.score.server ? [`${names[server]} serves next.`] : []),
-    ...(now.endOfA !== undefined && then.endOfA !== now.endOfA ? ["Ends turn for the next point."] : []),
-    ...(moved > 0
-      ? [`${points(moved)} of those charted would be in another game or served by another player.`]
+    ...serviceSentence(now.score, then.score, names),
+    ...(then.endOfA !== undefined && then.endOfA !== now.endOfA
+      ? [`Next point: ${names.A} is ${then.endOfA}.`]
       : []),
-    ...asideSentences(now, then),
+    ...(moved > 0
+      ? [`${points(moved)} charted later ${moved === 1 ? "moves" : "move"} to another game.`]
+      : []),
+    ...(served > 0
+      ? [`${points(served)} charted later ${served === 1 ? "has" : "have"} the other server.`]
+      : []),
+    ...asideSentences(now, then, names),
     ...(now.score.over && !then.score.over ? ["The match is no longer over."] : []),
-    ...(!now.score.over && then.score.over ? ["The match is over."] : []),
+    ...(!now.score.over && then.score.over ? ["The match is over then."] : []),
   ];
-};
-
-const ASIDE_WORDS: Readonly<Record<SetAsideReason, string>> = {
-  matchOver: "The match is over. Undo its end first.",
-  unknownTarget: "That entry is no longer there. Close this and look again.",
-  impossibleScore: "There is no such score in this format. Look at the numbers again.",
-  notLead: "Another phone leads this match now.",
-  secondOpening: "The match is open already.",
-  sealed: "The match is closed. Only a director corrects it now.",
-  notSuspended: "Play is not suspended.",
 };
 
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 
-const whyNot = (then: MatchView): string | undefined => {
-  const refused = then.setAside.find(({ id }) => id.startsWith(PREVIEW));
+/** What to do where the score cannot take a fact. */
+const MATCH_OVER = "The match is over by then. Take out its last point or its end first.";
+
+/** Facts that the entries say something of. */
+const aboutOf = (bodies: readonly EntryBody[]): ReadonlySet<string> =>
+  new Set(
+    bodies.flatMap((body, i) => [
+      `${PREVIEW}-${i}`,
+      ...(body.kind === "EntryAmended" || body.kind === "EntryRestored" ? [body.target] : []),
+    ]),
+  );
+
+const whyNot = (now: MatchView, then: MatchView, bodies: readonly EntryBody[]): string | undefined => {
+  if (now.sealed) return "This match is closed. Only a director can put something right now.";
+  const about = aboutOf(bodies);
+  const refused = then.setAside.find(({ id }) => about.has(id));
   if (!refused) return undefined;
   const told = scoreRefusal(then, refused.id);
-  return told ? capital(scoreErrorText(told)) : ASIDE_WORDS[refused.reason];
+  if (!told) return `It cannot be done: ${SET_ASIDE_WORDS[refused.reason]}.`;
+  return told.code === "match_over"
+    ? MATCH_OVER
+    : capital(scoreErrorText(told).replaceAll(/(\d)-(\d)/g, "$1–$2"));
 };
 
 /**
  * What some entries would change, before anybody confirms them: pure, nothing is written. A change that the score
- * cannot take says why. SPEC PD81, PD82.
+ * cannot take says why and what to do. SPEC PD81, PD82.
  */
 export const previewChange = (
   view: MatchView,
@@ -102,7 +135,7 @@ export const previewChange = (
   { epoch, names }: { readonly epoch: number; readonly names: ByPlayer<string> },
 ): Change => {
   const then = viewWith(view, bodies, epoch);
-  const impossible = whyNot(then);
+  const impossible = whyNot(view, then, bodies);
   return {
     score: scoreSentence(view.score, then.score),
     also: alsoSentences(view, then, names),

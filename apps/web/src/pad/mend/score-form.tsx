@@ -1,8 +1,10 @@
 import { SIDES, type Side } from "@courtloom/core";
-import type { EntryBody } from "@courtloom/match-log";
+import { type Fact, timelineOf } from "@courtloom/match-log";
 import { type Dispatch, type SetStateAction, useState } from "react";
+import { Choices } from "./choices.tsx";
 import styles from "./mend.module.css";
 import type { Mending } from "./mend-context.ts";
+import { missedGame } from "./mend-score.ts";
 import { readStatedScore, type TypedScore } from "./read-stated-score.ts";
 
 interface PairProps {
@@ -17,7 +19,8 @@ const Pair = ({ title, mending, value, onValue }: PairProps) =>
     <label key={side}>
       {title} {mending.names[side]}
       <input
-        inputMode="numeric"
+        inputMode={title === "Games" ? "numeric" : "text"}
+        autoComplete="off"
         value={value[side]}
         onChange={(event) => onValue({ ...value, [side]: event.target.value })}
       />
@@ -42,11 +45,12 @@ const Fields = ({ mending, typed, change }: FieldsProps) => {
   const { names } = mending;
   const set = (part: Partial<TypedScore>) => change((now) => ({ ...now, ...part }));
   return (
-    <div className={styles.choices}>
+    <div className={styles.fields}>
       <label>
         Finished sets, {names.A} first
         <input
           value={typed.sets}
+          autoComplete="off"
           placeholder="6-4 3-6"
           onChange={(event) => set({ sets: event.target.value })}
         />
@@ -59,7 +63,7 @@ const Fields = ({ mending, typed, change }: FieldsProps) => {
           value={typed.server}
           onChange={({ target: { value } }) => set({ server: value === "A" || value === "B" ? value : "" })}
         >
-          <option value="">As the score says</option>
+          <option value="">In order of service</option>
           <option value="A">{names.A}</option>
           <option value="B">{names.B}</option>
         </select>
@@ -70,25 +74,40 @@ const Fields = ({ mending, typed, change }: FieldsProps) => {
 
 interface ScoreFormProps {
   readonly mending: Mending;
-  readonly onWanted: (title: string, bodies: readonly EntryBody[]) => void;
+  /** The fact before which the score is stated; absent: now. */
+  readonly before?: string;
+  readonly onWanted: (title: string, facts: readonly Fact[]) => void;
 }
 
 /** The score as the players have it, and whether points were played that nobody charted. What was typed stays. */
-export const ScoreForm = ({ mending, onWanted }: ScoreFormProps) => {
+export const ScoreForm = ({ mending, before, onWanted }: ScoreFormProps) => {
+  const { view, names, epoch } = mending;
   const [typed, change] = useState(EMPTY);
   const [problem, setProblem] = useState<string>();
+  const there = before && timelineOf(view).find(({ id }) => id === before)?.before;
+  const score = there || view.score;
   const look = (missed: boolean) => {
-    const read = readStatedScore({ ...typed, missed });
+    const read = readStatedScore({ ...typed, missed }, score.tieBreak);
     setProblem(read.ok ? undefined : read.error);
-    if (read.ok) onWanted(missed ? "We missed points: set the score" : "Set the score", [read.value]);
+    if (read.ok) onWanted(missed ? "Missed: set the score" : "Set the score", [read.value]);
   };
   return (
     <section className={styles.part} aria-label="Set the score">
-      <h3>Set the score</h3>
+      <h3>{before ? "The score before it" : "Set the score"}</h3>
       <p>
-        The players’ score counts; this is a record. Points are counted: 1 for 15, 2 for 30, 3 for 40; an
-        advantage is 4 against 3.
+        The players’ score counts; this is a record. Leave empty what is right as it stands. Points: 0, 15,
+        30, 40, Ad, or the tie-break’s numbers.
       </p>
+      {!before && !view.score.over && (
+        <Choices
+          label="Missed this game"
+          choices={SIDES.map((side) => ({
+            label: `Missed this game: ${names[side]} won it`,
+            onPress: () =>
+              onWanted(`Missed this game: ${names[side]} won it`, [missedGame(view, side, epoch)]),
+          }))}
+        />
+      )}
       <Fields mending={mending} typed={typed} change={change} />
       {problem && (
         <p role="alert" data-testid="score-problem">
