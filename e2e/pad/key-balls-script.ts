@@ -79,8 +79,8 @@ export type Step =
   | { readonly does: "press"; readonly name: string }
   | { readonly does: "touch"; readonly ball: ToldBall }
   | { readonly does: "drag"; readonly ball: ToldBall }
-  /** Opens the ball's chip, opens its kinds, chooses: three touches. */
-  | { readonly does: "kind"; readonly place: number; readonly name: string }
+  /** Opens the ball's chip, opens its kinds, chooses: three touches, and one to close the chip of a last ball. */
+  | { readonly does: "kind"; readonly place: number; readonly name: string; readonly closes: boolean }
   | { readonly does: "answer"; readonly question: string; readonly name: string }
   /** How the last ball ended; the drawing may have said it already, and then no touch is needed. */
   | { readonly does: "miss"; readonly miss: "net" | "wide" | "long" };
@@ -102,7 +102,7 @@ const ownSteps = (ball: ToldBall, place: number, isLast: boolean): readonly Step
   const kind = KINDS[ball.kind];
   return [
     { does: drawn ? "drag" : "touch", ball },
-    ...(kind ? [{ does: "kind", place, name: kind } as const] : []),
+    ...(kind ? [{ does: "kind", place, name: kind, closes: isLast } as const] : []),
     ...(ball.labels.has("satUp") ? [press("Sat up, kept")] : []),
   ];
 };
