@@ -195,7 +195,7 @@ test.describe("mistakes and arguments, mended on the screen", () => {
     await mendPoint(match, 1, "Take it out");
     await agrees(day, match, "a point counted twice");
     await chart(match, "A");
-    await mendPoint(match, 0, "Missed before it: point Elsbeth");
+    await mendPoint(match, 0, "Point missed: Elsbeth won it");
     match.right.splice(-1, 0, ...won("B"));
     await agrees(day, match, "a point missed");
     await chart(match, "AB");
@@ -228,7 +228,7 @@ test.describe("mistakes and arguments, mended on the screen", () => {
     await agrees(day, match, "the players' slip, found at once");
     await chart(match, "AA");
     await chart(match, "BBBBA");
-    await mendPoint(match, 4, "My slip: Noor served since here");
+    await mendPoint(match, 4, "My slip: Noor served");
     match.right.splice(-5, 0, { kind: "ServerStated", to: "A", slip: "chartist" });
     await agrees(day, match, "my slip, found a game later");
     await happened(match, "Against Rosa", "Point penalty against Rosa");
@@ -250,7 +250,7 @@ test.describe("mistakes and arguments, mended on the screen", () => {
     await agrees(day, match, "ends seen wrongly for a game");
     await chooseInMore(page, "Swap ends", "From this point");
     await agrees(day, match, "ends seen wrongly from now");
-    await mendPoint(match, 2, "Ends were wrong since here");
+    await mendPoint(match, 2, "Ends were wrong until now");
     await agrees(day, match, "ends seen wrongly since a point");
     console.log(`${match.told} mistakes on servers, ends and penalties`);
   });

@@ -43,7 +43,7 @@ const matchActions = (options: PadKeysOptions): PadActions => {
   const { charting, props } = options;
   const { settings, snapshot, view } = props;
   const { draft } = charting.state;
-  if (view.score.over) return {};
+  if (view.score.over || view.suspended) return {};
   const drawn = draft.shots.length > 0 && snapshot.level !== "score";
   return {
     ...(drawn ? {} : { pointA: () => charting.notSeenByKey("A"), pointB: () => charting.notSeenByKey("B") }),
@@ -65,7 +65,7 @@ export const usePadKeys = (options: PadKeysOptions) => {
   const { charting, props, onOtherCourt } = options;
   const { frame, snapshot, view, settings, onMore } = props;
   const [isMapOpen, showMap] = useState(false);
-  const draws = snapshot.level !== "score" && !view.score.over;
+  const draws = snapshot.level !== "score" && !view.score.over && !view.suspended;
   const ball = useKeyedBall(frame.seat, charting.drew);
   const asked = askedBall(options);
   const questions = useQuestion(asked, { frame, send: charting.send, say: charting.say });

@@ -96,7 +96,7 @@ describe("what can be done about a fact", () => {
 
   it("[PD88] the players' slip since a point, put right now, leaves the server of now", () => {
     const view = viewOf(pointsOf("AAB"));
-    const label = "Players’ slip since here, put right now: Noor serves";
+    const label = "Players’ slip, put right now: Noor serves";
     const then = viewWith(view, bodiesOf(view, idAt(3), label), 1);
     expect(then.points.map(({ server }) => server)).toEqual(["A", "B", "B"]);
     expect(then.score.server).toBe("A");
@@ -104,13 +104,13 @@ describe("what can be done about a fact", () => {
 
   it("[PD89] ends can be wrong since a point or in its game, and not where the player is always near", () => {
     const view = viewOf(pointsOf("AAAAB"));
-    const then = viewWith(view, bodiesOf(view, idAt(3), "Ends were wrong in this game alone"), 1);
+    const then = viewWith(view, bodiesOf(view, idAt(3), "Ends were wrong in this game"), 1);
     expect(then.points.map(({ point }) => point.endOfA)).toEqual(["far", "far", "far", "far", "near"]);
     expect(then.endOfA).toBe(view.endOfA);
     const { endOfA: _, ...alwaysNear } = mending(view);
     const row = timelineOf(view)[1];
     const labels = row ? factMends(row, alwaysNear).map(({ label }) => label) : [];
-    expect(labels).not.toContain("Ends were wrong since here");
+    expect(labels).not.toContain("Ends were wrong until now");
     expect(labels).toContain("Take it out");
   });
 

@@ -6,15 +6,22 @@ import { endsInGame, endsSince, serverBetween, serverSince } from "./mend-order.
 import { isWinnerAlone, lastBallLeftOut, madeNotSeen, pointPutIn, winnerMended } from "./mend-point.ts";
 import { mendedFrame } from "./mended-frame.ts";
 
+/** What a mend is about: the fact itself, what is missing before it, or what was wrong since. */
+export const MEND_PARTS = ["This entry", "Before it", "Since it"] as const;
+export type MendPart = (typeof MEND_PARTS)[number];
+
 /** One thing that can be done about a fact: entries to be confirmed, its drawing, or the score before it. */
 export interface FactMend {
+  readonly part: MendPart;
   readonly label: string;
   readonly does: { readonly bodies: readonly EntryBody[] } | "draw" | "score";
 }
 
-type Some = readonly FactMend[];
+type Some = readonly Omit<FactMend, "part">[];
 
-const mend = (label: string, ...bodies: readonly EntryBody[]): FactMend => ({ label, does: { bodies } });
+const mend = (label: string, ...bodies: readonly EntryBody[]): Some[number] => ({ label, does: { bodies } });
+
+const inPart = (part: MendPart, some: Some): readonly FactMend[] => some.map((each) => ({ ...each, part }));
 
 const leftOutMends = (viewed: ViewedPoint, view: MatchView): Some => {
   const drawn = mendedFrame(viewed, view, "every");
@@ -46,13 +53,11 @@ const pointMends = (viewed: ViewedPoint, { view, names }: Mending): Some => {
 const missedMends = (row: TimelineFact, viewed: ViewedPoint | undefined, names: ByPlayer<string>): Some => [
   ...(viewed
     ? [
-        mend(`Missed before it: point ${names.A}`, pointPutIn(viewed, "A")),
-        mend(`Missed before it: point ${names.B}`, pointPutIn(viewed, "B")),
+        mend(`Point missed: ${names.A} won it`, pointPutIn(viewed, "A")),
+        mend(`Point missed: ${names.B} won it`, pointPutIn(viewed, "B")),
       ]
     : []),
-  ...(row.before.over
-    ? []
-    : [{ label: "Missed more before it, or the score was other", does: "score" } as const]),
+  ...(row.before.over ? [] : [{ label: "More missed, or the score was other", does: "score" } as const]),
 ];
 
 const serverMends = ({ id, before }: TimelineFact, { names, view }: Mending): Some => {
@@ -60,10 +65,10 @@ const serverMends = ({ id, before }: TimelineFact, { names, view }: Mending): So
   const to = otherSide(before.server);
   const now = view.score.server;
   return [
-    mend(`My slip: ${names[to]} served since here`, serverSince(id, to, "chartist")),
-    mend(`Players’ slip: ${names[to]} served since here`, serverSince(id, to, "players")),
+    mend(`My slip: ${names[to]} served`, serverSince(id, to, "chartist")),
+    mend(`Players’ slip: ${names[to]} served`, serverSince(id, to, "players")),
     ...(now
-      ? [mend(`Players’ slip since here, put right now: ${names[now]} serves`, ...serverBetween(id, to, now))]
+      ? [mend(`Players’ slip, put right now: ${names[now]} serves`, ...serverBetween(id, to, now))]
       : []),
   ];
 };
@@ -71,8 +76,8 @@ const serverMends = ({ id, before }: TimelineFact, { names, view }: Mending): So
 const endsMends = (viewed: ViewedPoint | undefined, { view, endOfA }: Mending): Some => {
   if (!viewed || endOfA === undefined) return [];
   return [
-    mend("Ends were wrong since here", endsSince(viewed.id, endOfA)),
-    mend("Ends were wrong in this game alone", ...endsInGame(viewed.id, view, endOfA)),
+    mend("Ends were wrong until now", endsSince(viewed.id, endOfA)),
+    mend("Ends were wrong in this game", ...endsInGame(viewed.id, view, endOfA)),
   ];
 };
 
@@ -85,18 +90,19 @@ const penaltyMends = ({ id, fact }: TimelineFact, { names }: Mending): Some => {
 };
 
 /** What can be done about one fact of the match, most likely first; nothing once the match is closed. SPEC PD80. */
-export const factMends = (row: TimelineFact, mending: Mending): Some => {
+export const factMends = (row: TimelineFact, mending: Mending): readonly FactMend[] => {
   const { view, names } = mending;
   if (view.sealed) return [];
-  if (row.voided) return [mend("Put it back", putBack(row.id))];
+  if (row.voided) return inPart("This entry", [mend("Put it back", putBack(row.id))]);
   // As the fold reads it: ends that were mended since are already turned.
   const viewed = view.points.find(({ id }) => id === row.id);
   return [
-    ...(viewed ? pointMends(viewed, mending) : []),
-    ...penaltyMends(row, mending),
-    mend("Take it out", ...takenOut(row.id, view)),
-    ...missedMends(row, viewed, names),
-    ...serverMends(row, mending),
-    ...endsMends(viewed, mending),
+    ...inPart("This entry", [
+      ...(viewed ? pointMends(viewed, mending) : []),
+      ...penaltyMends(row, mending),
+      mend("Take it out", ...takenOut(row.id, view)),
+    ]),
+    ...inPart("Before it", missedMends(row, viewed, names)),
+    ...inPart("Since it", [...serverMends(row, mending), ...endsMends(viewed, mending)]),
   ];
 };

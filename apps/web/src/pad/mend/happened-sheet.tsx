@@ -19,9 +19,9 @@ interface PartProps {
 }
 
 const PENALTIES = [
-  ["warning", "Warning"],
-  ["point", "Point penalty"],
-  ["game", "Game penalty"],
+  ["warning", "Warning", "Warning"],
+  ["point", "Point", "Point penalty"],
+  ["game", "Game", "Game penalty"],
 ] as const;
 
 const PenaltyPart = ({ mending: { names }, want }: PartProps) => (
@@ -31,8 +31,10 @@ const PenaltyPart = ({ mending: { names }, want }: PartProps) => (
       <Choices
         key={against}
         label={`Against ${names[against]}`}
-        choices={PENALTIES.map(([penalty, words]) => ({
-          label: `${words} against ${names[against]}`,
+        caption={`Against ${names[against]}`}
+        choices={PENALTIES.map(([penalty, label, words]) => ({
+          label,
+          hint: `${words} against ${names[against]}`,
           onPress: () =>
             want(`${words} against ${names[against]}`, [{ kind: "PenaltyGiven", penalty, against }]),
         }))}

@@ -1,5 +1,5 @@
 import type { EntryBody, ViewedPoint } from "@courtloom/match-log";
-import { useState } from "react";
+import { useEffect, useState } from "react";
 import asks from "../asks.module.css";
 import type { ChartingProps } from "../charting.tsx";
 import { DrawnPoint } from "../drawn-point.tsx";
@@ -14,7 +14,7 @@ import { pointMended } from "./mend-point.ts";
 import { MendSheet } from "./mend-sheet.tsx";
 import type { MendedFrame } from "./mended-frame.ts";
 import { sayPlace } from "./say-place.ts";
-import { useMendedPoint } from "./use-mended-point.ts";
+import { LATER, useMendedPoint } from "./use-mended-point.ts";
 
 interface MendedPointProps {
   readonly props: ChartingProps;
@@ -86,10 +86,18 @@ export const MendedPoint = ({ props, mending, viewed, mended, onClose }: MendedP
     ...{ point: viewed.point, frame, mending },
     onDone: (point) => setWanted([pointMended({ id: viewed.id }, point)]),
   });
+  const { more, onMore } = props;
+  const { say } = charting;
+  useEffect(() => {
+    // More is about the match, and the match waits while a point is mended.
+    if (!more) return;
+    onMore(false);
+    say(LATER);
+  }, [more, onMore, say]);
   const keys = usePadKeys({
     charting,
     props: then,
-    onLevel: () => charting.say("Finish or leave this mending first."),
+    onLevel: () => say(LATER),
     onOtherCourt: undefined,
   });
   const { draft, opened, redrawing } = charting.state;

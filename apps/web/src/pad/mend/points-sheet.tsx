@@ -3,7 +3,8 @@ import { useMemo, useState } from "react";
 import { Choices } from "./choices.tsx";
 import { ConfirmChange } from "./confirm-change.tsx";
 import { factGroups } from "./fact-groups.ts";
-import { type FactMend, factMends } from "./fact-mends.ts";
+import { type FactMend, factMends, MEND_PARTS } from "./fact-mends.ts";
+import styles from "./mend.module.css";
 import type { Mending } from "./mend-context.ts";
 import { factPutIn } from "./mend-order.ts";
 import { MendSheet } from "./mend-sheet.tsx";
@@ -27,6 +28,7 @@ interface OpenFactProps {
 const OpenFact = ({ row, mending, onDraw, onDone }: OpenFactProps) => {
   const [wanted, setWanted] = useState<Wanted>();
   const [states, setStates] = useState(false);
+  const mends = factMends(row, mending);
   const choose = ({ label, does }: FactMend) => {
     if (does === "draw") onDraw(row.id);
     else if (does === "score") setStates(true);
@@ -35,7 +37,7 @@ const OpenFact = ({ row, mending, onDraw, onDone }: OpenFactProps) => {
   return (
     <>
       {wanted && <ConfirmChange {...{ mending, onDone, ...wanted }} onBack={() => setWanted(undefined)} />}
-      <div hidden={wanted !== undefined}>
+      <div className={styles.parts} hidden={wanted !== undefined}>
         {states ? (
           <ScoreForm
             mending={mending}
@@ -45,13 +47,17 @@ const OpenFact = ({ row, mending, onDraw, onDone }: OpenFactProps) => {
             }
           />
         ) : (
-          <Choices
-            label={`Mend: ${sayFact(mending.names, row.fact)}`}
-            choices={factMends(row, mending).map((each) => ({
-              label: each.label,
-              onPress: () => choose(each),
-            }))}
-          />
+          MEND_PARTS.map((part) => {
+            const inPart = mends.filter((each) => each.part === part);
+            return inPart.length === 0 ? null : (
+              <Choices
+                key={part}
+                label={`${part}: ${sayFact(mending.names, row.fact)}`}
+                caption={part}
+                choices={inPart.map((each) => ({ label: each.label, onPress: () => choose(each) }))}
+              />
+            );
+          })
         )}
       </div>
     </>

@@ -14,7 +14,8 @@ import { sayFact } from "./say-fact.ts";
 
 const beginWith = (point: Point): DraftState => ({ draft: reopenPoint(point), past: [], redrawing: false });
 
-const LATER = "Finish or leave this mending first.";
+/** What is of the match and not of the point has to wait. */
+export const LATER = "Finish or leave this mending first.";
 
 interface MendedPointOptions {
   readonly point: Point;
