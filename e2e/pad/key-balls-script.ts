@@ -79,7 +79,7 @@ export type Step =
   | { readonly does: "press"; readonly name: string }
   | { readonly does: "touch"; readonly ball: ToldBall }
   | { readonly does: "drag"; readonly ball: ToldBall }
-  /** Opens the ball's chip, opens its kinds, chooses: three touches, and one to close the chip of a last ball. */
+  /** Opens the ball's chip, opens its kinds, chooses: three touches, and one to close the chip where no ball follows that would. */
   | { readonly does: "kind"; readonly place: number; readonly name: string; readonly closes: boolean }
   | { readonly does: "answer"; readonly question: string; readonly name: string }
   /** How the last ball ended; the drawing may have said it already, and then no touch is needed. */
@@ -102,7 +102,7 @@ const ownSteps = (ball: ToldBall, place: number, isLast: boolean): readonly Step
   const kind = KINDS[ball.kind];
   return [
     { does: drawn ? "drag" : "touch", ball },
-    ...(kind ? [{ does: "kind", place, name: kind, closes: isLast } as const] : []),
+    ...(kind ? [{ does: "kind", place, name: kind, closes: false } as const] : []),
     ...(ball.labels.has("satUp") ? [press("Sat up, kept")] : []),
   ];
 };
@@ -114,6 +114,12 @@ const endSteps = (last: ToldBall, names: Readonly<Record<Side, string>>): readon
   return [
     press(last.labels.has("forced") ? `Forced a miss from ${names[otherSide(last.striker)]}` : "Winner"),
   ];
+};
+
+/** An opened chip closes by itself when another ball is drawn. */
+const closedAtLast = (step: Step, i: number, steps: readonly Step[]): Step => {
+  const goesOn = steps.slice(i).some(({ does }) => does === "touch" || does === "drag");
+  return step.does === "kind" ? { ...step, closes: !goesOn } : step;
 };
 
 /** What a chartist at key balls does for a point, up to Done. */
@@ -134,7 +140,7 @@ export const stepsOf = (point: ToldPoint, names: Readonly<Record<Side, string>>)
     steps.push(...endSteps(last, names));
     for (const [question, name] of last.answers) steps.push({ does: "answer", question, name });
   }
-  return [...steps, press("Done")];
+  return [...steps.map(closedAtLast), press("Done")];
 };
 
 const ownGroundstrokes = (points: readonly ToldPoint[]): readonly ToldBall[] =>
