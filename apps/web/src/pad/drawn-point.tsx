@@ -120,6 +120,7 @@ export const DrawnPoint = ({ charting, props, idle, keyed }: DrawnPointProps) =>
             asks={asks[place] ?? []}
             frame={frame}
             striker={names[asked.striker]}
+            opponent={names[asked.striker === "A" ? "B" : "A"]}
             send={send}
           />
         )}

@@ -11,30 +11,28 @@ interface QuestionsProps {
   readonly asks: readonly Ask[];
   readonly frame: PointFrame;
   readonly striker: string;
+  readonly opponent: string;
   readonly send: (event: DraftEvent) => void;
 }
 
-const CAPTIONS: Readonly<Record<Ask, string>> = {
-  ballHeight: "Ball",
-  ballTime: "Time",
-  opponent: "Other",
-  cameIn: "After",
-  hesitated: "Mind",
-};
-
-const groupWords = (ask: Ask, striker: string): string => {
-  const words: Readonly<Record<Ask, string>> = {
-    ballHeight: `The ball that ${striker} answered`,
-    ballTime: `The time that ${striker} had`,
-    opponent: "Where the opponent was",
-    cameIn: `What ${striker} did after it`,
-    hesitated: `Did ${striker} change the mind?`,
-  };
-  return words[ask];
+/** Beside the choices, as short as a small phone has room for; and whole, for screen readers. */
+const wordsOf = (ask: Ask, striker: string, opponent: string): { caption: string; label: string } => {
+  switch (ask) {
+    case "ballHeight":
+      return { caption: "Ball", label: `The ball that ${striker} answered` };
+    case "ballTime":
+      return { caption: "Time", label: `The time that ${striker} had` };
+    case "opponent":
+      return { caption: opponent, label: `Where ${opponent} was` };
+    case "cameIn":
+      return { caption: "After", label: `What ${striker} did after it` };
+    case "hesitated":
+      return { caption: "Mind", label: `Did ${striker} change the mind?` };
+  }
 };
 
 /** What is asked of one ball. Nothing is chosen beforehand, nothing has to be answered, and a second touch takes an answer back. */
-export const Questions = ({ shot, place, asks, frame, striker, send }: QuestionsProps) =>
+export const Questions = ({ shot, place, asks, frame, striker, opponent, send }: QuestionsProps) =>
   asks.length === 0 ? null : (
     <fieldset
       className={styles.questions}
@@ -44,8 +42,7 @@ export const Questions = ({ shot, place, asks, frame, striker, send }: Questions
       {asks.map((ask) => (
         <Segment
           key={ask}
-          label={groupWords(ask, striker)}
-          caption={CAPTIONS[ask]}
+          {...wordsOf(ask, striker, opponent)}
           choices={choicesOf(ask, shot, frame).map(({ label, hint, answer }) => ({
             id: label,
             label,
