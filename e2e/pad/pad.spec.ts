@@ -133,7 +133,7 @@ test.describe("the pad", () => {
     await expect(points(page, "A")).toHaveText("15");
 
     await drawRally(page, 1);
-    await chooseInMore(page, "This point", "Replay the point: nothing of it counts");
+    await chooseInMore(page, "Put right", "Replay the point: nothing of it counts");
     await expect(page.getByTestId("strip")).toContainText("Point replayed.");
     await expect(chips(page)).toHaveCount(0);
     await expect(points(page, "A")).toHaveText("15");

@@ -1,6 +1,6 @@
 import { type ByPlayer, otherSide, type Side } from "@courtloom/core";
-import type { Fact, Point } from "@courtloom/match-log";
-import { factWords } from "../../match-words/fact-words.ts";
+import type { Fact, MatchEnded, PenaltyGiven, PlaySuspended, Point } from "@courtloom/match-log";
+import { LEVEL_LABELS } from "../status-bar.tsx";
 
 const LEFT_OUT_WORDS = { netCord: "net cord", calledOut: "called out" } as const;
 
@@ -23,6 +23,34 @@ const pointWords = (point: Point, names: ByPlayer<string>): string => {
   return `${names[point.winner]}, ${howWon(point, names)}${counted}`;
 };
 
+const REASON_WORDS: Readonly<Record<PlaySuspended["reason"], string>> = {
+  rain: "rain",
+  light: "light",
+  heat: "heat",
+  medical: "treatment",
+  other: "another reason",
+};
+
+const endWords = (how: MatchEnded["how"], names: ByPlayer<string>): string => {
+  switch (how.type) {
+    case "retired":
+      return `${names[how.side]} retired`;
+    case "defaulted":
+      return `${names[how.side]} was defaulted`;
+    case "walkover":
+      return `Walkover, ${names[how.absent]} absent`;
+    case "unplayed":
+      return "Not played to its end";
+    case "timeUp":
+      return "Time was up";
+  }
+};
+
+const penaltyWords = ({ penalty, against }: PenaltyGiven, names: ByPlayer<string>): string => {
+  if (penalty === "warning") return `Warning, ${names[against]}`;
+  return `${penalty === "point" ? "Point" : "Game"} penalty against ${names[against]}`;
+};
+
 /** What a fact says on the pad: "Noor, winner, 3 balls", "Point penalty against Elsbeth". */
 export const sayFact = (names: ByPlayer<string>, fact: Fact): string => {
   switch (fact.kind) {
@@ -31,13 +59,22 @@ export const sayFact = (names: ByPlayer<string>, fact: Fact): string => {
     case "PointReplayed":
       return "Point replayed, nothing counts";
     case "PenaltyGiven":
-      if (fact.penalty === "warning") return `Warning, ${names[fact.against]}`;
-      return `${fact.penalty === "point" ? "Point" : "Game"} penalty against ${names[fact.against]}`;
+      return penaltyWords(fact, names);
     case "ScoreStated":
       return fact.missed ? "Not charted until here" : "Score set";
     case "ServerStated":
       return `${names[fact.to]} serves, ${fact.slip === "players" ? "players’ slip" : "chartist’s slip"}`;
-    default:
-      return factWords(names, fact);
+    case "EndsStated":
+      return `Ends put right, ${names.A} ${fact.endOfA}`;
+    case "LevelChanged":
+      return `${LEVEL_LABELS[fact.level]} from here`;
+    case "SubjectsChanged":
+      return `Charted from here: ${fact.subjects.map((side) => names[side]).join(" and ") || "nobody"}`;
+    case "PlaySuspended":
+      return `Suspended: ${REASON_WORDS[fact.reason]}`;
+    case "PlayResumed":
+      return "Play went on";
+    case "MatchEnded":
+      return endWords(fact.how, names);
   }
 };
