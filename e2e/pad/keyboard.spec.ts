@@ -1,5 +1,5 @@
 import { foldLog, type LoggedEntry } from "@courtloom/match-log";
-import { expect, type Page } from "@playwright/test";
+import { expect, type Locator, type Page } from "@playwright/test";
 import { enterCourt } from "../fixtures/chart-court.ts";
 import { findViolations } from "../fixtures/find-violations.ts";
 import { allSent, OWN, type PadDay, padTest } from "./pad-day.ts";
@@ -22,31 +22,36 @@ const type = async (page: Page, ...keys: string[]): Promise<void> => {
 const noViolations = async (page: Page, where: string): Promise<void> =>
   expect.soft(await findViolations(page), where).toEqual([]);
 
-/** Goes on by Tab to a button and presses it. */
+/** Goes on by Tab to a button. */
 const tabTo = async (page: Page, name: string | RegExp, within = page.locator("body")): Promise<void> => {
-  const wanted = within
-    .getByRole("button", { name, ...(typeof name === "string" ? { exact: true } : {}) })
-    .first();
+  const exact = typeof name === "string" ? { exact: true } : {};
+  const wanted = within.getByRole("button", { name, ...exact }).first();
   for (let i = 0; i < 60; i += 1) {
-    if (await wanted.evaluate((each) => each === document.activeElement)) return page.keyboard.press("Enter");
+    if (await wanted.evaluate((each) => each === document.activeElement)) return;
     await page.keyboard.press("Tab");
   }
   throw new Error(`Tab never reaches ${name}`);
+};
+
+/** Goes on by Tab to a button and presses it. */
+const pressByTab = async (page: Page, name: string | RegExp, within?: Locator): Promise<void> => {
+  await tabTo(page, name, within);
+  await page.keyboard.press("Enter");
 };
 
 /** To the first point without a pointer, at a level. */
 const startByKeys = async (day: PadDay, court: number, level: string): Promise<Page> => {
   const page = await day.newPhone(LAPTOP);
   await enterCourt(page, day.product.url, await day.codeOf(court), "Ioan P.");
-  await tabTo(page, OWN, page.getByRole("group", { name: "Who serves first?" }));
-  await tabTo(page, OWN, page.getByRole("group", { name: "Who is at the near or left end?" }));
-  await tabTo(page, "Start charting");
+  await pressByTab(page, OWN, page.getByRole("group", { name: "Who serves first?" }));
+  await pressByTab(page, OWN, page.getByRole("group", { name: "Who is at the near or left end?" }));
+  await pressByTab(page, "Start charting");
   await expect(button(page, "More")).toBeVisible();
   await type(page, "Escape", "h");
   const more = page.getByRole("dialog", { name: "More" });
   await expect(more).toBeVisible();
   await noViolations(page, `More at ${level}`);
-  await tabTo(page, level, more.getByRole("group", { name: "Level" }));
+  await pressByTab(page, level, more.getByRole("group", { name: "Level" }));
   await expect(more).toHaveCount(0);
   await expect(button(page, `Level: ${level}. Change`)).toBeVisible();
   return page;
@@ -78,6 +83,7 @@ test.describe("the pad by keys alone", () => {
     await strip(page, /Noor serves/);
     await type(page, "v", "v");
     await expect(score(page)).toContainText(/Noor V\..*10/);
+    await strip(page, "Game Noor V., 1–0");
     await type(page, "?");
     const keys = page.getByRole("dialog", { name: "Keys" });
     await expect(keys.getByRole("listitem").filter({ hasText: "Point Noor" })).toContainText("V");
@@ -186,7 +192,7 @@ test.describe("the pad by keys alone", () => {
     day,
   }) => {
     const page = await startByKeys(day, 4, "Every ball");
-    for (let i = 0; i < 3; i += 1) await page.keyboard.press("Tab");
+    await tabTo(page, "More");
     await type(page, "3");
     await expect(button(page, "Ace")).toHaveAttribute("aria-pressed", "false");
     await type(page, "Escape", "3");
@@ -200,7 +206,7 @@ test.describe("the pad by keys alone", () => {
     await type(page, "1");
     await expect(button(page, "Second in")).toHaveAttribute("aria-pressed", "true");
     await type(page, "h");
-    await tabTo(page, "Keys off");
+    await pressByTab(page, "Keys off");
     await page.keyboard.press("Escape");
     await expect(page.getByRole("dialog")).toHaveCount(0);
     await type(page, "3", "v");

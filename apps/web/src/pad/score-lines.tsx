@@ -1,6 +1,6 @@
 import type { ByPlayer, Side } from "@courtloom/core";
 import type { ScoreState } from "@courtloom/tennis";
-import { changedPart, pointsOf } from "./say-score.ts";
+import { changedPart, pointsOf, sayNextScore } from "./say-score.ts";
 import styles from "./score.module.css";
 
 interface ScoreLinesProps {
@@ -19,26 +19,32 @@ const SERVES = { deuce: "serves right", ad: "serves left", "receiver-chooses": "
 export const ScoreLines = ({ names, own, score, before, onPoints }: ScoreLinesProps) => {
   const changed = before && changedPart(before, score);
   return (
-    <section className={styles.score} aria-label="Score" data-testid="score">
-      {(["A", "B"] as const).map((side) => (
-        <ScoreLine
-          key={side}
-          side={side}
-          name={names[side]}
-          own={own[side]}
-          score={score}
-          look={changed?.side === side ? changed.part : undefined}
-        />
-      ))}
-      {onPoints && (
-        <button type="button" className={styles.opens} onClick={onPoints} data-testid="points-list">
-          <span className={styles.hidden}>Points: mend any of them</span>
-          <svg viewBox="0 0 10 24" width="10" height="24" aria-hidden="true">
-            <path d="M2 4l6 8-6 8" fill="none" stroke="currentColor" strokeWidth="2.5" />
-          </svg>
-        </button>
-      )}
-    </section>
+    <>
+      {/* Heard, not seen: what a point has made of the score. */}
+      <p className={styles.hidden} role="status">
+        {before && sayNextScore(before, score, names)}
+      </p>
+      <section className={styles.score} aria-label="Score" data-testid="score">
+        {(["A", "B"] as const).map((side) => (
+          <ScoreLine
+            key={side}
+            side={side}
+            name={names[side]}
+            own={own[side]}
+            score={score}
+            look={changed?.side === side ? changed.part : undefined}
+          />
+        ))}
+        {onPoints && (
+          <button type="button" className={styles.opens} onClick={onPoints} data-testid="points-list">
+            <span className={styles.hidden}>Points: mend any of them</span>
+            <svg viewBox="0 0 10 24" width="10" height="24" aria-hidden="true">
+              <path d="M2 4l6 8-6 8" fill="none" stroke="currentColor" strokeWidth="2.5" />
+            </svg>
+          </button>
+        )}
+      </section>
+    </>
   );
 };
 
