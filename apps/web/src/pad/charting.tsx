@@ -4,14 +4,12 @@ import { useSecondCourt } from "./courts/second-court.ts";
 import type { CourtsideMatch } from "./courtside.ts";
 import { DrawnPoint } from "./drawn-point.tsx";
 import { GoBar } from "./go-bar.tsx";
-import { HandOverSheet } from "./hand-over/hand-over-sheet.tsx";
 import { useHandOver } from "./hand-over/use-hand-over.ts";
-import { KeyMapSheet } from "./keys/key-map-sheet.tsx";
 import { usePadKeys } from "./keys/use-pad-keys.ts";
+import { Later } from "./later/later.tsx";
+import { HAND_OVER_SHEET, KEY_MAP_SHEET, MEND_SHEETS, MENDED_POINT } from "./later/parts.ts";
 import type { Mending } from "./mend/mend-context.ts";
-import { MendSheets } from "./mend/mend-sheets.tsx";
 import { mendedFrame } from "./mend/mended-frame.ts";
-import { MendedPoint } from "./mend/mended-point.tsx";
 import { SuspendedPanel } from "./mend/suspended-panel.tsx";
 import { suspendedSince } from "./mend/suspended-since.ts";
 import { type MendSheetName, MoreSheet } from "./more-sheet.tsx";
@@ -87,10 +85,10 @@ export const Charting = (props: ChartingProps) => {
   const mendedBy = mended && mendedFrame(mended, view, snapshot.level);
   if (mended && mendedBy)
     return (
-      <MendedPoint
+      <Later
         key={mended.id}
-        {...{ props, mending, viewed: mended, mended: mendedBy }}
-        onClose={() => setMended(undefined)}
+        part={MENDED_POINT}
+        props={{ props, mending, viewed: mended, mended: mendedBy, onClose: () => setMended(undefined) }}
       />
     );
   const suspension = suspendedSince(view, Date.now());
@@ -133,7 +131,10 @@ export const Charting = (props: ChartingProps) => {
         onMore={() => onMore(true)}
       />
       {keys.isMapOpen && (
-        <KeyMapSheet names={names} seat={frame.seat} draws={keys.draws} onClose={() => keys.showMap(false)} />
+        <Later
+          part={KEY_MAP_SHEET}
+          props={{ names, seat: frame.seat, draws: keys.draws, onClose: () => keys.showMap(false) }}
+        />
       )}
       {more && (
         <MoreSheet
@@ -158,21 +159,29 @@ export const Charting = (props: ChartingProps) => {
           onClose={() => onMore(false)}
         />
       )}
-      <MendSheets
-        open={mendSheet}
-        mending={mending}
-        onDraw={(pointId) => {
-          setMendSheet(undefined);
-          setMended(pointId);
-        }}
-        onClose={() => setMendSheet(undefined)}
-      />
+      {mendSheet && (
+        <Later
+          part={MEND_SHEETS}
+          props={{
+            open: mendSheet,
+            mending,
+            onDraw: (pointId) => {
+              setMendSheet(undefined);
+              setMended(pointId);
+            },
+            onClose: () => setMendSheet(undefined),
+          }}
+        />
+      )}
       {handing && (
-        <HandOverSheet
-          call={handOver}
-          status={snapshot.status}
-          drafting={!isEmptyDraft(draft)}
-          onClose={() => setHanding(false)}
+        <Later
+          part={HAND_OVER_SHEET}
+          props={{
+            call: handOver,
+            status: snapshot.status,
+            drafting: !isEmptyDraft(draft),
+            onClose: () => setHanding(false),
+          }}
         />
       )}
     </>

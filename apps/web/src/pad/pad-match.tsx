@@ -2,6 +2,7 @@ import { useState, useSyncExternalStore } from "react";
 import type { Courtside, CourtsideMatch } from "./courtside.ts";
 import { HandedMoment } from "./hand-over/handed-moment.tsx";
 import { useHandedLead } from "./hand-over/use-handed-lead.ts";
+import { usePartsOnPlainHttp } from "./later/use-parts-on-plain-http.ts";
 import { LeadTaken } from "./lead-taken.tsx";
 import { MatchScreen } from "./match-screen.tsx";
 import { Notices } from "./notices.tsx";
@@ -35,6 +36,7 @@ interface PadMatchProps {
 /** One match on the pad: the status bar, what is wrong if anything, and the screen for this moment. */
 export const PadMatch = (props: PadMatchProps) => {
   const { session, match, settings, onSettings, onEnterCode, onLeave } = props;
+  usePartsOnPlainHttp();
   const snapshot = useSyncExternalStore(session.subscribe, session.get, session.get);
   const [more, setMore] = useState(false);
   const plainHttp = !window.isSecureContext && !settings.knowsPlainHttp;

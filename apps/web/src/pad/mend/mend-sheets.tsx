@@ -9,7 +9,7 @@ import { PointsSheet } from "./points-sheet.tsx";
 import { sayFact } from "./say-fact.ts";
 
 interface MendSheetsProps {
-  readonly open: MendSheetName | undefined;
+  readonly open: MendSheetName;
   readonly mending: Mending;
   /** Opens a point on the court. */
   readonly onDraw: (pointId: string) => void;
@@ -48,7 +48,5 @@ export const MendSheets = ({ open, onDraw, ...rest }: MendSheetsProps) => {
       return <HappenedSheet {...rest} />;
     case "end":
       return <EndSheet {...rest} />;
-    case undefined:
-      return null;
   }
 };

@@ -1,12 +1,13 @@
 import { type ReactNode, useMemo, useState } from "react";
 import type { CourtsideMatch } from "../courtside.ts";
+import { Later } from "../later/later.tsx";
+import { MERGE_SHEET } from "../later/parts.ts";
 import type { PadSession, PadSnapshot } from "../pad-session.ts";
 import { BesideBar } from "./beside-bar.tsx";
 import { BesideContext } from "./beside-context.ts";
 import { countToTell, lanesToCompare, rowsToJudge } from "./lanes-to-compare.ts";
 import { LeadWishContext } from "./lead-wish-context.ts";
 import { scoreWith } from "./merge-preview.ts";
-import { MergeSheet } from "./merge-sheet.tsx";
 
 interface BesideScoreProps {
   readonly session: PadSession;
@@ -39,14 +40,17 @@ export const BesideScore = ({ session, snapshot, match, children }: BesideScoreP
         />
         {children}
         {open && view && (
-          <MergeSheet
-            comparisons={comparisons}
-            names={match.names}
-            leadName={record.chartist}
-            nameOf={nameOf}
-            score={view.score}
-            act={{ preview: (body) => scoreWith(view, body, epoch), merge: session.chart }}
-            onClose={() => setOpen(false)}
+          <Later
+            part={MERGE_SHEET}
+            props={{
+              comparisons,
+              names: match.names,
+              leadName: record.chartist,
+              nameOf,
+              score: view.score,
+              act: { preview: (body) => scoreWith(view, body, epoch), merge: session.chart },
+              onClose: () => setOpen(false),
+            }}
           />
         )}
       </BesideContext>
