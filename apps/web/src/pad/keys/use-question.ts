@@ -17,7 +17,7 @@ const ANSWERS = ["answer1", "answer2", "answer3", "answer4", "answer5"] as const
 const CAPTIONS: Readonly<Record<Ask, string>> = {
   ballHeight: "Ball",
   ballTime: "Time",
-  opponent: "Other",
+  opponent: "Opponent",
   cameIn: "After",
   hesitated: "Mind",
 };
