@@ -1,5 +1,7 @@
 import type { ByPlayer, Side } from "@courtloom/core";
 import type { MatchFormat } from "@courtloom/tennis";
+import type { FrozenPlan } from "./plan.ts";
+import type { FrozenWatch } from "./watch.ts";
 
 export const COACHING_MODES = ["practice", "permitted", "notPermitted", "notKnown"] as const;
 export type CoachingMode = (typeof COACHING_MODES)[number];
@@ -34,6 +36,11 @@ export interface OpenedPlayer {
   readonly hand: "right" | "left" | "unknown";
   /** A player of this academy; only own players have figures. */
   readonly own: boolean;
+  /**
+   * The academy's own level number of the player on the match's date, as the desk had it; absent when it had none,
+   * and to readers who must not see it.
+   */
+  readonly level?: number;
 }
 
 /** The first entry of a log: freezes everything that the fold needs. SPEC rule L2. */
@@ -54,7 +61,9 @@ export interface MatchOpened {
   /** Versions of what a later fold depends on; `null` where none exists yet. */
   readonly planVersion: string | null;
   readonly fitVersion: string | null;
-  readonly watches: readonly never[];
+  readonly watches: readonly FrozenWatch[];
+  /** Absent in logs of before there were plans, and to readers who must not see it; null for a side without one. */
+  readonly plans?: ByPlayer<FrozenPlan | null>;
   /** Absent in logs of before there were questions: nothing is asked. */
   readonly asks?: ShotAsks;
 }

@@ -9,6 +9,33 @@ const opened = openedWith({
   usualRates: { A: { lineMissed: rate }, B: {} },
   planVersion: "plan-7",
   fitVersion: "fit-2",
+  players: {
+    A: { playerId: "noor", hand: "right", own: true, level: 41 },
+    B: { playerId: "kaito", hand: "left", own: false, level: 43 },
+  },
+  plans: {
+    A: {
+      planId: "plan-7",
+      version: 2,
+      rules: [{ id: "r1", when: {}, aim: "keep", lineOn: [], targets: [] }],
+    },
+    B: null,
+  },
+  watches: [
+    {
+      side: "A",
+      rate: "lineMissed",
+      version: 1,
+      usual: 0.3,
+      source: "own",
+      up: 55,
+      down: 37,
+      horizon: 40,
+      red: { first: 325, late: 360 },
+      amber: { first: 269, late: 300 },
+      alpha: 0.05,
+    },
+  ],
 });
 const opening: LoggedEntry = {
   pos: 1,
@@ -23,13 +50,22 @@ const replayed: LoggedEntry = {
 };
 
 describe("what a helper's phone receives", () => {
-  it("[PR4] has no usual rate, plan, fit or watch, and the same score", () => {
-    const { usualRates: _, ...rest } = opened;
+  it("[PR4] has no usual rate, level, plan, fit or watch, and the same score", () => {
+    const { usualRates: _rates, plans: _plans, ...rest } = opened;
+    const players = {
+      A: { playerId: "noor", hand: "right", own: true },
+      B: { playerId: "kaito", hand: "left", own: false },
+    };
     expect(redactOpening(opening)).toEqual({
       ...opening,
-      entry: { ...opening.entry, body: { ...rest, planVersion: null, fitVersion: null } },
+      entry: {
+        ...opening.entry,
+        body: { ...rest, players, planVersion: null, fitVersion: null, watches: [] },
+      },
     });
-    expect(JSON.stringify(redactEntries([opening, replayed]))).not.toMatch(/usualRates|mean|plan-7|fit-2/);
+    expect(JSON.stringify(redactEntries([opening, replayed]))).not.toMatch(
+      /usual|mean|plan-7|fit-2|lineMissed|lineOn|"level"|41/,
+    );
   });
 
   it("[PR4] keeps what the pad asks, which is neutral", () => {

@@ -1,15 +1,20 @@
+import { byPlayer } from "@courtloom/core";
 import type { LoggedEntry } from "@courtloom/match-log";
 
 /**
- * The opening without what a helper's phone must not hold: usual rates, plan, fit and watches. Score,
+ * The opening without what a helper's phone must not hold: usual rates, levels, plans, fit and watches. Score,
  * format, hands and who is charted stay, so that the phone folds the same score. Other entries are facts
  * that people charted and come back as they are. SPEC PR4.
  */
 export const redactOpening = (logged: LoggedEntry): LoggedEntry => {
   const { body } = logged.entry;
   if (body.kind !== "MatchOpened") return logged;
-  const { usualRates: _, ...kept } = body;
-  const bare = { ...kept, planVersion: null, fitVersion: null, watches: [] };
+  const { usualRates: _rates, plans: _plans, ...kept } = body;
+  const players = byPlayer((side) => {
+    const { level: _, ...player } = body.players[side];
+    return player;
+  });
+  const bare = { ...kept, players, planVersion: null, fitVersion: null, watches: [] };
   return { ...logged, entry: { ...logged.entry, body: bare } };
 };
 
