@@ -74,8 +74,9 @@ const agrees = async (day: PadDay, match: Beside, mistake: string): Promise<void
 /** One touch for whoever won it, later than a finger bounces. */
 const touch = async ({ page }: Beside, letters: string): Promise<void> => {
   for (const side of letters) {
-    const since = await page.evaluate(() => performance.now());
     await page.getByTestId(`point-${side}`).click();
+    // A finger's bounce counts from when the touch landed, which a busy machine delays.
+    const since = await page.evaluate(() => performance.now());
     await page.waitForFunction((until) => performance.now() > until, since + BOUNCE_MS + 100);
   }
 };

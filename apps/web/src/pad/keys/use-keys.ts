@@ -1,4 +1,5 @@
-import { useEffect, useRef, useState } from "react";
+import { useCallback, useEffect, useLayoutEffect, useRef } from "react";
+import { flushSync } from "react-dom";
 import { type CourtCell, cellOf } from "./court-cells.ts";
 import { actionsOf, type PadAction, type PressedKey } from "./key-map.ts";
 
@@ -75,15 +76,19 @@ const act = (pressed: PressedKey, { actions, onCell, onIdle }: KeysOptions): voi
 export const useKeys = (options: KeysOptions): void => {
   const latest = useRef(options);
   const waiting = useRef<PressedKey[]>([]);
-  const [, askAgain] = useState(0);
-  const { isOn, busy } = options;
-  useEffect(() => {
+  // Each key acts on what the one before it left on the screen, however fast they come.
+  const drain = useCallback(() => {
+    while (!latest.current.busy) {
+      const next = waiting.current.shift();
+      if (!next) return;
+      flushSync(() => act(next, latest.current));
+    }
+  }, []);
+  useLayoutEffect(() => {
     latest.current = options;
-    const next = busy ? undefined : waiting.current.shift();
-    if (!next) return;
-    act(next, options);
-    askAgain((count) => count + 1);
+    if (waiting.current.length > 0) queueMicrotask(drain);
   });
+  const { isOn } = options;
   useEffect(() => {
     if (!isOn) return;
     let pointed: Element | null = null;
@@ -91,8 +96,8 @@ export const useKeys = (options: KeysOptions): void => {
       const pressed = readPress(event, pointed);
       if (!pressed) return;
       event.preventDefault();
-      if (latest.current.busy || waiting.current.length > 0) waiting.current.push(pressed);
-      else act(pressed, latest.current);
+      waiting.current.push(pressed);
+      drain();
     };
     // A click by a pointer has a count; one that Enter or Space makes has none.
     const onClick = (event: MouseEvent) => {
@@ -104,5 +109,5 @@ export const useKeys = (options: KeysOptions): void => {
       window.removeEventListener("keydown", onKey);
       window.removeEventListener("click", onClick);
     };
-  }, [isOn]);
+  }, [isOn, drain]);
 };
