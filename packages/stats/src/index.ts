@@ -1,4 +1,17 @@
+export { alertProbabilities, alertProbability } from "./alert-probability.ts";
 export type { BetaPosterior, PastMatch } from "./beta-posterior.ts";
 export { betaPosterior, central90, DAY_TO_DAY, matchPredictive, PRIOR_STRENGTH } from "./beta-posterior.ts";
+export type { CusumChange, CusumState, CusumStep } from "./cusum.ts";
+export { clearLevel, NO_EVIDENCE, sinceAttempt, stepCusum } from "./cusum.ts";
+export type { CusumAttempt, CusumPath, CusumTurn } from "./cusum-path.ts";
+export { cusumPath } from "./cusum-path.ts";
+export type { CusumScores } from "./cusum-scores.ts";
+export { cusumScores, DESIGN_ODDS_RATIO, withOdds } from "./cusum-scores.ts";
+export { designAttempts } from "./horizon.ts";
+export { betaNodes, predictiveScores, predictiveThreshold } from "./predictive-threshold.ts";
+export type { Threshold } from "./smallest-threshold.ts";
+export { meanFalseAlarm, smallestThreshold } from "./smallest-threshold.ts";
+export type { ThresholdDesign, ThresholdPlan } from "./threshold-plan.ts";
+export { planThresholds, thresholdAt } from "./threshold-plan.ts";
 export type { Interval } from "./wilson.ts";
 export { wilson } from "./wilson.ts";
