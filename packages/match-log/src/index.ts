@@ -5,6 +5,8 @@ export { DESK_LANE, ENTRY_VERSION, SECOND_EPOCH } from "./entry.ts";
 export type { FoldError } from "./fold.ts";
 export { applyEntry, foldLog, startView } from "./fold.ts";
 export { logOfLane } from "./log-of-lane.ts";
+export type { MissedStretch } from "./missed-stretches.ts";
+export { missedStretches } from "./missed-stretches.ts";
 export type { Ask, CoachingMode, MatchOpened, OpenedPlayer, Rate, ShotAsks, UsualRate } from "./opened.ts";
 export { ASKS, COACHING_MODES, RATES } from "./opened.ts";
 export type { BallFacets, FrozenPlan, PlanChoice, PlanRule, RuleAim, ShareTarget } from "./plan.ts";
