@@ -27,8 +27,20 @@ export {
 export { redactEntries, redactOpening } from "./redact.ts";
 export type { Refusal, RefusalCode } from "./refusal.ts";
 export { REFUSALS } from "./refusal.ts";
-export type { Heard, Tile, TileFigures, TileRate, TileScore, TileState } from "./tile.ts";
-export { TILE_STATES } from "./tile.ts";
+export type {
+  Heard,
+  Tile,
+  TileAlert,
+  TileEnds,
+  TileFigures,
+  TileNextChange,
+  TilePause,
+  TileProgress,
+  TileRate,
+  TileScore,
+  TileState,
+} from "./tile.ts";
+export { TILE_ALERT_STATES, TILE_STATES } from "./tile.ts";
 export type { BoardSnapshot, BoardView, BoardWatch, BoardWatchReply } from "./up/board-watch.ts";
 export { BOARD_VIEWS, boardWatchShape } from "./up/board-watch.ts";
 export type { CourtRead, CourtReadReply } from "./up/court-read.ts";

@@ -15,6 +15,53 @@ export interface TileFigures {
   readonly lineMissed: TileRate;
   readonly lineShare: TileRate;
   readonly usualLineMissed?: UsualRate;
+  /** x kept to plan of n judged own balls; absent where no plan could judge any. */
+  readonly planKept?: TileRate;
+}
+
+/**
+ * What is still to be played before ends are changed, from the score alone. `game`: this game. `gameAndOne`:
+ * this game and one more. `later`: not after this game; what follows depends on who wins it. `points`: so many
+ * points of this tie-break. `tieBreak`: this tie-break. `set`: this set.
+ */
+export type TileNextChange =
+  | { readonly kind: "game" | "gameAndOne" | "later" | "tieBreak" | "set" }
+  | { readonly kind: "points"; readonly points: number };
+
+/** A pause that is longer than one between points, or in which ends are changed; it lasts until the next point. */
+export interface TilePause {
+  /** `noRest`: a change of ends without a sit-down. */
+  readonly kind: "rest" | "noRest" | "set";
+  /** Ends are changed in it. */
+  readonly change: boolean;
+  readonly allowedSeconds: number;
+  /** When it began, by the server's clock; absent where that is not known. */
+  readonly sinceMs?: number;
+}
+
+/** How close a court is to a change of ends. `next` is absent when none is to come. */
+export interface TileEnds {
+  readonly pause?: TilePause;
+  readonly next?: TileNextChange;
+}
+
+/** Counts of the match so far: two of them tell what happened between. */
+export interface TileProgress {
+  /** Points in the score, those that were not seen included. */
+  readonly points: number;
+  /** Games won against the server, by who won them. */
+  readonly breaks: ByPlayer<number>;
+  readonly suspensions: number;
+}
+
+export const TILE_ALERT_STATES = ["noticed", "standing", "easing", "withdrawn"] as const;
+
+/** An alert of a court's match, as its tile shows it; the panel has the words. */
+export interface TileAlert {
+  readonly side: Side;
+  readonly state: (typeof TILE_ALERT_STATES)[number];
+  /** "2–1", games from the player's side when it was raised; null where that is not known. */
+  readonly since: string | null;
 }
 
 export interface TileScore {
@@ -66,5 +113,10 @@ export interface Tile {
     readonly bothOwn: boolean;
     readonly setAsideCount: number;
     readonly figures: ByPlayer<TileFigures | null>;
+    readonly playerIds: ByPlayer<string>;
+    readonly ends?: TileEnds;
+    readonly progress: TileProgress;
+    /** The gravest first; absent when there is none. */
+    readonly alerts?: readonly TileAlert[];
   };
 }

@@ -11,6 +11,7 @@ import type { CourtCard, DayBoard, DayStore, MatchRef } from "../store.ts";
 import type { Viewer } from "../viewer.ts";
 import type { HeardBook } from "./heard-book.ts";
 import type { MatchRoom } from "./match-room.ts";
+import { createPauseBook } from "./pause-book.ts";
 import { tileOf } from "./tile.ts";
 import { createThrottle } from "./tile-throttle.ts";
 
@@ -53,6 +54,7 @@ export const createBoardRoom = (academyId: string, dayId: string, deps: BoardDep
   const watchers = new Map<Viewer, BoardView>();
   const followed = new Map<string, Followed>();
   const sentHeard = new Map<string, number>();
+  const pauses = createPauseBook(runtime.clock);
   let board: DayBoard | undefined;
   let joining = 0;
   let stampedMs = Number.NEGATIVE_INFINITY;
@@ -69,7 +71,9 @@ export const createBoardRoom = (academyId: string, dayId: string, deps: BoardDep
     const matchId = court.current?.matchId;
     const word = matchId === undefined ? undefined : heard.get({ academyId, matchId });
     const seconds = room?.secondChartists() ?? [];
-    return { court, view: room?.view(), head: room?.head(), seconds, heard: word };
+    const view = room?.view();
+    const pauseSinceMs = pauses.sinceMs(court.courtId, view);
+    return { court, view, head: room?.head(), seconds, heard: word, pauseSinceMs };
   };
   const send = (courtId: string): void => {
     const court = courtOf(courtId);

@@ -2,7 +2,9 @@ import { type ByPlayer, byPlayer, type Side } from "@courtloom/core";
 import type { MatchView } from "@courtloom/match-log";
 import type { BoardView, Heard, Tile, TileState } from "@courtloom/protocol";
 import type { CourtCard, MatchCard, MatchHead } from "../store.ts";
+import { tileEndsOf } from "./tile-ends.ts";
 import { tileFiguresOf } from "./tile-figures.ts";
+import { tileProgressOf } from "./tile-progress.ts";
 import { tileScoreOf } from "./tile-score.ts";
 
 /** Everything that a tile is made of. `view` and `head` are of the court's current match. */
@@ -13,6 +15,8 @@ export interface TileFacts {
   /** Who charts beside the lead. */
   readonly seconds: readonly string[];
   readonly heard: { readonly heardMs: number; readonly unsent: number } | undefined;
+  /** When the pause that stands began, by this node's clock; undefined where it is not known. */
+  readonly pauseSinceMs?: number | undefined;
 }
 
 const hasBegun = ({ score, points }: MatchView): boolean =>
@@ -58,16 +62,22 @@ const heardOf = (facts: TileFacts, board: BoardView): Heard | null => {
 const staffOf = (
   current: MatchCard,
   view: MatchView,
-  { head, seconds }: Pick<TileFacts, "head" | "seconds">,
-): NonNullable<Tile["staff"]> => ({
-  chartist: head?.chartist ?? null,
-  ...(seconds.length > 0 ? { seconds } : {}),
-  level: view.points.length > 0 ? view.level : (head?.level ?? view.level),
-  coachingMode: current.coachingMode,
-  bothOwn: current.players.A.own && current.players.B.own,
-  setAsideCount: view.setAside.length,
-  figures: tileFiguresOf(view),
-});
+  { head, seconds, pauseSinceMs }: Pick<TileFacts, "head" | "seconds" | "pauseSinceMs">,
+): NonNullable<Tile["staff"]> => {
+  const ends = tileEndsOf(view, pauseSinceMs);
+  return {
+    chartist: head?.chartist ?? null,
+    ...(seconds.length > 0 ? { seconds } : {}),
+    level: view.points.length > 0 ? view.level : (head?.level ?? view.level),
+    coachingMode: current.coachingMode,
+    bothOwn: current.players.A.own && current.players.B.own,
+    setAsideCount: view.setAside.length,
+    figures: tileFiguresOf(view),
+    playerIds: byPlayer((side) => current.players[side].playerId),
+    ...(ends ? { ends } : {}),
+    progress: tileProgressOf(view),
+  };
+};
 
 /** One court of a board. A wall's tile is made without figures; they are not left out later. SPEC LV9, LV10. */
 export const tileOf = (facts: TileFacts, board: BoardView): Tile => {
