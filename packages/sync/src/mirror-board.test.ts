@@ -118,6 +118,21 @@ describe("board mirror", () => {
     expect(mirror.get().board.order).toBe(order);
   });
 
+  it("[MR40] tells who follows one court of that court alone", async () => {
+    const server = createServer(tileOf(1, 5), tileOf(2, 5));
+    const { bench, mirror } = await start(server);
+    const told: string[] = [];
+    const stops = ["court-1", "court-2"].map((id) => mirror.subscribeCourt(id, () => void told.push(id)));
+    bench.push(DOWN.boardTile, server.tile(tileOf(1, 6)));
+    const heard = [heardAt("match-2", 9)];
+    bench.push(DOWN.boardHeard, { dayId: DAY, serverMs: server.serverMs, heard });
+    bench.push(DOWN.boardHeard, { dayId: DAY, serverMs: server.serverMs, heard });
+    expect(told).toEqual(["court-1", "court-2"]);
+    for (const stop of stops) stop();
+    bench.push(DOWN.boardTile, server.tile(tileOf(1, 7)));
+    expect(told).toHaveLength(2);
+  });
+
   it("[MR11] keeps the newest word of a phone, whichever message brought it", async () => {
     const server = createServer(tileOf(1, 5, { heard: heardAt("match-1", 100, 3) }));
     const { bench, court } = await start(server);

@@ -28,6 +28,8 @@ export interface BoardMirror {
   /** The server's clock now, in ms since 1970, as well as this device can tell. */
   readonly serverNowMs: () => number;
   readonly subscribe: (changed: () => void) => () => void;
+  /** Called only when this court became another one, came or went; with many courts a listener to all is called for each. */
+  readonly subscribeCourt: (courtId: string, changed: () => void) => () => void;
   readonly close: () => void;
 }
 
@@ -42,6 +44,7 @@ export const createBoardMirror = (
   deps: MirrorDeps = deviceDeps,
 ): BoardMirror => {
   const listeners = new Set<() => void>();
+  const courtListeners = new Map<string, Set<() => void>>();
   let board = emptyBoard;
   let snapshot: BoardMirrorSnapshot;
 
@@ -55,10 +58,18 @@ export const createBoardMirror = (
     };
     for (const listener of listeners) listener();
   };
+  const publishCourts = (before: BoardState) => {
+    for (const [courtId, told] of courtListeners) {
+      if (before.courts.get(courtId) === board.courts.get(courtId)) continue;
+      for (const listener of told) listener();
+    }
+  };
   const take = (next: BoardState) => {
     if (next === board) return;
+    const before = board;
     board = next;
     publish();
+    publishCourts(before);
   };
   const read = async (fresh: boolean): Promise<ReadOutcome> => {
     if (fresh) board = openSession(board);
@@ -89,6 +100,11 @@ export const createBoardMirror = (
     subscribe: (changed) => {
       listeners.add(changed);
       return () => listeners.delete(changed);
+    },
+    subscribeCourt: (courtId, changed) => {
+      const told = courtListeners.get(courtId) ?? new Set();
+      courtListeners.set(courtId, told.add(changed));
+      return () => told.delete(changed);
     },
     close: () => {
       for (const stop of stops) stop();
