@@ -1,6 +1,7 @@
 import { type ByPlayer, otherSide, type Side } from "@courtloom/core";
 import type { Shot, ViewedPoint } from "@courtloom/match-log";
 import {
+  type Contact,
   defaultKind,
   type Hand,
   readContact,
@@ -14,6 +15,8 @@ export interface ReadShot {
   readonly shot: Shot;
   /** What a person said, else what place and order suggest. */
   readonly kind: StrokeKind;
+  /** Where it was struck. */
+  readonly contact: Contact;
   /** `undefined` for a touch: its place is known and its direction is not. */
   readonly stroke: Stroke | undefined;
   /** Ended net, wide or long. */
@@ -58,6 +61,6 @@ export const readShots = ({ point, server }: ShotsToRead, hands: ByPlayer<Hand>)
     const { depthStruck } = contact;
     before = { striker, depthStruck, kind, ...(stroke ? { to: stroke.to } : {}) };
     own[striker] = before;
-    return { shot, kind, stroke, missed: shot.result === "missed" || shot.miss !== undefined };
+    return { shot, kind, contact, stroke, missed: shot.result === "missed" || shot.miss !== undefined };
   });
 };

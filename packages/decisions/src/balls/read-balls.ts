@@ -1,0 +1,56 @@
+import type { ByPlayer } from "@courtloom/core";
+import type { ViewedPoint } from "@courtloom/match-log";
+import { type Hand, isChangeOfDirection } from "@courtloom/tennis";
+import { type ReadShot, readShots } from "../read-shots.ts";
+import type { Ball } from "./ball.ts";
+import { rallyPhase } from "./rally-phase.ts";
+
+/** The opponent's ball that this one answered, where every ball is charted. SPEC D9. */
+const answered = (read: ReadShot, before: ReadShot | undefined): ReadShot | undefined =>
+  before !== undefined && before.shot.striker !== read.shot.striker ? before : undefined;
+
+const toBall = (viewed: ViewedPoint, read: ReadShot, place: number, before: ReadShot | undefined): Ball => {
+  const { shot, kind, contact, stroke, missed } = read;
+  const isEvery = viewed.point.level === "every";
+  const incoming = isEvery ? answered(read, before)?.stroke : undefined;
+  return {
+    pointId: viewed.id,
+    place,
+    striker: shot.striker,
+    level: viewed.point.level,
+    kind,
+    choice: shot.to === undefined ? "kept" : stroke?.direction,
+    isChange: stroke && isChangeOfDirection(incoming, stroke),
+    cameIn: shot.cameIn,
+    hesitated: shot.hesitated,
+    result: shot.result,
+    missed,
+    depth: contact.depthStruck,
+    side: contact.channel,
+    strokeSide: contact.strokeSide,
+    ballHeight: shot.ballHeight,
+    ballTime: shot.ballTime,
+    opponent: shot.opponent,
+    incoming: incoming && { direction: incoming.direction, landing: incoming.landing },
+    // The serve is the first stroke; at key balls most of the others are not charted.
+    phase: isEvery ? rallyPhase(place + 2) : undefined,
+  };
+};
+
+/**
+ * The counted balls of a point in order, of both players, every kind: none at score only, at key balls those of
+ * the players charted then, at every ball all. What the net cord or a disputed call decided is left out, and
+ * still answers and is answered. SPEC D4, D10, D12.
+ */
+export const readBalls = (viewed: ViewedPoint, hands: ByPlayer<Hand>): readonly Ball[] => {
+  const { level } = viewed.point;
+  if (level === "score" || viewed.point.shots.length === 0) return [];
+  const reads = readShots(viewed, hands);
+  const balls: Ball[] = [];
+  for (const [place, read] of reads.entries()) {
+    if (read.shot.leftOut !== undefined) continue;
+    if (level === "key" && !viewed.subjects.includes(read.shot.striker)) continue;
+    balls.push(toBall(viewed, read, place, reads[place - 1]));
+  }
+  return balls;
+};
