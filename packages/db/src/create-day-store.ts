@@ -6,7 +6,9 @@ import { createDay, listDays } from "./day/days.ts";
 import { importMatches } from "./day/import-matches.ts";
 import { readDayMatches, readMatchCard } from "./day/match-cards.ts";
 import { addMember, listMembers } from "./day/members.ts";
+import { readPlans, readPlanVersions } from "./day/plans.ts";
 import { addPlayer, changePlayer, listPlayers, readPlayer } from "./day/players.ts";
+import { savePlan } from "./day/save-plan.ts";
 import { academyTallies, playerHistory, writeTally } from "./day/tallies.ts";
 import { writeAudit } from "./day/write-audit.ts";
 import type { DayStore } from "./day-store.ts";
@@ -44,5 +46,8 @@ export function createDayStore(db: Db): DayStore {
     writeTally: (args) => writeTally(db, args),
     importMatches: (args) => importMatches(db, args),
     writeAudit: (args) => writeAudit(db, args),
+    plans: (args) => readPlans(db, args),
+    planVersions: (args) => readPlanVersions(db, args),
+    savePlan: (version) => savePlan(db, version),
   };
 }

@@ -11,5 +11,6 @@ export type { MemoryEntryStore, MemoryStoreOptions } from "./memory-entry-store.
 export { createMemoryEntryStore } from "./memory-entry-store.ts";
 export type { Db } from "./open-db.ts";
 export { openDb } from "./open-db.ts";
+export type * from "./plan-store.ts";
 export type { PostgresStoreOptions } from "./postgres-entry-store.ts";
 export { createPostgresEntryStore } from "./postgres-entry-store.ts";

@@ -11,6 +11,7 @@ import * as day from "./day.ts";
 import * as handOver from "./hand-over.ts";
 import * as match from "./match.ts";
 import * as matchLog from "./match-log.ts";
+import * as plan from "./plan.ts";
 import * as player from "./player.ts";
 import * as tally from "./tally.ts";
 import * as tryCount from "./try-count.ts";
@@ -23,7 +24,20 @@ interface ColumnRow {
   readonly hasDefault: boolean;
 }
 
-const modules = [academy, audit, auth, courtCode, day, handOver, match, matchLog, player, tally, tryCount];
+const modules = [
+  academy,
+  audit,
+  auth,
+  courtCode,
+  day,
+  handOver,
+  match,
+  matchLog,
+  plan,
+  player,
+  tally,
+  tryCount,
+];
 const tables = modules.flatMap((module) => Object.values(module)).filter((value) => is(value, PgTable));
 
 const declaredColumns = (): ColumnRow[] =>

@@ -19,6 +19,15 @@ export async function seedEverything(db: Db, academyId: string, isDemo: boolean)
   });
   await day.writeTally({ academyId, matchId, playerId: "player-a", version: "1", tally: { n: 3 } });
   await day.writeAudit({ academyId, actor: "member 1", action: "seeded", detail: { rows: 1 } });
+  const nothing = { words: "", rules: [], replaces: [], leavesOut: [], ruleWords: {} };
+  await day.savePlan({
+    academyId,
+    playerId: null,
+    expected: 0,
+    content: nothing,
+    note: "",
+    savedBy: "member 1",
+  });
   await seedLog(db, academyId, matchId);
   await inAcademy(db, academyId, async ({ sql }) => {
     await sql`
