@@ -21,15 +21,8 @@ export { PLAN_PROBLEMS, planProblemText } from "./plan/plan-problem.ts";
 export { STARTER_PLAN } from "./plan/starter-plan.ts";
 export type { Because, BecauseCode, Judgement, Verdict } from "./plan/verdict.ts";
 export { VERDICTS } from "./plan/verdict.ts";
-export type {
-  EffectivePlan,
-  EffectivePlan,
-  PlanText,
-  PlanText,
-  PlayerPlanText,
-  PlayerPlanText,
-} from "./plan-for-player.ts";
-export { planForPlayer, planForPlayer } from "./plan-for-player.ts";
+export type { EffectivePlan, PlanText, PlayerPlanText } from "./plan-for-player.ts";
+export { planForPlayer } from "./plan-for-player.ts";
 export type { ReadShot, ShotsToRead } from "./read-shots.ts";
 export { readShots } from "./read-shots.ts";
 export { STARTER_ASKS } from "./starter-asks.ts";
