@@ -28,6 +28,11 @@ export const ACCESS = {
   "code.endPhone": "director",
   "player.list": "staff",
   "player.add": "director",
+  "plan.list": "staff",
+  "plan.get": "staff",
+  "plan.save": "staff",
+  "plan.startFromStarter": "staff",
+  "plan.forMatch": "staff",
 } as const satisfies Record<string, Audience>;
 
 export type ProcedurePath = keyof typeof ACCESS;

@@ -17,6 +17,24 @@ export const shortText = (what: string, longest: number) =>
     .refine((text) => text.length > 0, `${what} is missing. Write it.`)
     .refine((text) => text.length <= longest, `${what} is too long. Use at most ${longest} characters.`);
 
+const UNWANTED_IN_LINES = /[\p{Cs}\u200E\u200F\u202A-\u202E\u2066-\u2069]|(?!\n)\p{Cc}/u;
+
+const tidyLines = (raw: string): string =>
+  raw
+    .normalize("NFC")
+    .replace(/[^\S\n]+/g, " ")
+    .trim();
+
+/** A text of several lines, up to `longest` characters after trimming; it may be empty. */
+export const longText = (what: string, longest: number) =>
+  z
+    .string({ error: `${what} cannot be read. Write it anew.` })
+    .max(longest * 4, `${what}: use at most ${longest} characters.`)
+    .transform((raw) => raw.replace(/\r\n?/g, "\n"))
+    .refine((raw) => !UNWANTED_IN_LINES.test(raw), `${what}: some characters cannot be shown. Write it anew.`)
+    .transform(tidyLines)
+    .refine((text) => text.length <= longest, `${what}: use at most ${longest} characters.`);
+
 export const idField = z.guid("This is no longer there. Reload the page.");
 
 /** A day as `2026-05-30`, in this century. */

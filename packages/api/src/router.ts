@@ -14,6 +14,11 @@ import { getMatch } from "./match/get-match.ts";
 import { listLanes } from "./match/list-lanes.ts";
 import { readLog } from "./match/read-log.ts";
 import { setCoachingMode } from "./match/set-coaching-mode.ts";
+import { getPlan } from "./plan/get-plan.ts";
+import { listPlans } from "./plan/list-plans.ts";
+import { planForMatch } from "./plan/plan-for-match.ts";
+import { savePlan } from "./plan/save-plan.ts";
+import { startFromStarter } from "./plan/start-from-starter.ts";
 import { addPlayer } from "./player/add-player.ts";
 import { listPlayers } from "./player/list-players.ts";
 import { createAcademy } from "./setup/create-academy.ts";
@@ -30,6 +35,7 @@ export const appRouter = trpc.router({
   lane: { checkFile, takeInFile },
   code: { list: listCodes, issue: issueCodes, revoke: revokeCode, endPhone },
   player: { list: listPlayers, add: addPlayer },
+  plan: { list: listPlans, get: getPlan, save: savePlan, startFromStarter, forMatch: planForMatch },
 });
 
 export type AppRouter = typeof appRouter;

@@ -17,6 +17,8 @@ export const ERROR_CODES = [
   "unknown_phone",
   "already_set_up",
   "already_opened",
+  "stale_plan",
+  "has_plan",
   "no_demo",
   "day_over",
   "same_player",

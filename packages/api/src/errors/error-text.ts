@@ -19,6 +19,9 @@ export const ERROR_TEXT = {
   unknown_phone: "That phone is no longer in. Reload the page.",
   already_set_up: "An academy was set up here already. Sign in.",
   already_opened: "Charting has begun, and what it began with stays. It can no longer be changed.",
+  stale_plan:
+    "Somebody else saved this plan meanwhile, so nothing was written. Your changes are still on this page.",
+  has_plan: "There is a plan already. Open it and change it.",
   no_demo: "There is no demo academy here. Load it first.",
   day_over: "This day is over, so a code for it would not work. Make a new day.",
   same_player: "The same player is named twice. Choose another.",

@@ -21,6 +21,8 @@ const STATUS = {
   unknown_phone: "NOT_FOUND",
   already_set_up: "CONFLICT",
   already_opened: "CONFLICT",
+  stale_plan: "CONFLICT",
+  has_plan: "CONFLICT",
   no_demo: "NOT_FOUND",
   day_over: "CONFLICT",
   same_player: "UNPROCESSABLE_CONTENT",

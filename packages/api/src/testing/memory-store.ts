@@ -2,6 +2,7 @@ import { randomUUID } from "node:crypto";
 import { byPlayer, err, ok } from "@courtloom/core";
 import type { AcademyRow, ApiStore, CourtRow, DayRow, MatchRow, PlayerFile } from "../api-store.ts";
 import { createMemoryLog } from "./memory-log.ts";
+import { createMemoryPlans } from "./memory-plans.ts";
 
 type InAcademy<T> = T & { readonly academyId: string };
 
@@ -29,7 +30,15 @@ export const createMemoryStore = () => {
   const fileOf = (academyId: string, playerId: string) =>
     pick(rows.players, academyId).find((player) => player.playerId === playerId);
 
+  const plans = createMemoryPlans({
+    isOwnPlayer: (academyId, playerId) => fileOf(academyId, playerId)?.own ?? false,
+    nameOf: () => "Maren H.",
+    wrote: () => {
+      wrote(undefined);
+    },
+  });
   const store: ApiStore = {
+    ...plans.store,
     hasAcademy: async () => rows.academies.some((academy) => !academy.isDemo),
     demoAcademyId: async () => rows.academies.find((academy) => academy.isDemo)?.academyId,
     setupAcademy: async ({ director: _, ...academy }) => {
@@ -107,7 +116,7 @@ export const createMemoryStore = () => {
   const { log, ...logs } = createMemoryLog(isThere, () => {
     wrote(undefined);
   });
-  return { store, log, logs, rows, writeCount: () => writes };
+  return { store, log, logs, rows, plans: plans.rows, writeCount: () => writes };
 };
 
 export type MemoryStore = ReturnType<typeof createMemoryStore>;

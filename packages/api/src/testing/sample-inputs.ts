@@ -1,4 +1,5 @@
 import type { ProcedurePath } from "../access.ts";
+import { samplePlan } from "./sample-plan.ts";
 
 /** Rows that a sample input names; they have to be there for it to succeed. */
 export interface SampleIds {
@@ -7,6 +8,7 @@ export interface SampleIds {
   readonly matchId: string;
   readonly codeId: string;
   readonly sessionId: string;
+  readonly playerId: string;
 }
 
 interface Sample {
@@ -33,7 +35,7 @@ export const sampleFile = (matchId: string, laneId = "lane-1", numbers: readonly
 /** One input for every procedure that it accepts, so that tests can go over all of them. */
 export const sampleInputs = (ids: SampleIds): Record<ProcedurePath, Sample> => {
   const player = (name: string, own: boolean) => ({ name, hand: "right", own });
-  const { dayId, courtId, matchId, codeId, sessionId } = ids;
+  const { dayId, courtId, matchId, codeId, sessionId, playerId } = ids;
   const sides = { A: [player("Noor V.", true)], B: [player("Visitor red", false)] };
   return {
     "setup.status": { kind: "query", input: undefined },
@@ -72,5 +74,13 @@ export const sampleInputs = (ids: SampleIds): Record<ProcedurePath, Sample> => {
       kind: "mutation",
       input: { name: "Idris C.", hand: "left", own: true, birthYear: 2012, squad: "U14", level: 3 },
     },
+    "plan.list": { kind: "query", input: undefined },
+    "plan.get": { kind: "query", input: { playerId } },
+    "plan.save": {
+      kind: "mutation",
+      input: { playerId, expected: 0, ...samplePlan(), note: "After Saturday" },
+    },
+    "plan.startFromStarter": { kind: "mutation", input: {} },
+    "plan.forMatch": { kind: "query", input: { matchId } },
   };
 };

@@ -2,7 +2,7 @@ import { randomUUID } from "node:crypto";
 import type { TestApi } from "./make-api.ts";
 import type { SampleIds } from "./sample-inputs.ts";
 
-/** A day with two courts, one match, one code and one phone, made through the procedures themselves. */
+/** A day with two courts, one match of an own player, one code and one phone, made through the procedures themselves. */
 export const seedDay = async (api: TestApi, academyId: string): Promise<SampleIds> => {
   const director = api.callerAs("director", academyId);
   const { dayId } = await director.day.create({ name: "Spring day", date: "2026-05-30", courts: 2 });
@@ -15,6 +15,7 @@ export const seedDay = async (api: TestApi, academyId: string): Promise<SampleId
     sides: { A: [player("Noor V.", true)], B: [player("Visitor red", false)] },
     format: "oneSet",
   });
+  const [own] = (await director.player.list({ ownOnly: true })).players;
   const { issued } = await director.code.issue({ dayId, wanted: { kind: "wall" } });
   const sessionId = randomUUID();
   api.accounts.phones.push({
@@ -26,5 +27,6 @@ export const seedDay = async (api: TestApi, academyId: string): Promise<SampleId
     name: "Dana H.",
     openedMs: 0,
   });
-  return { dayId, courtId, matchId, codeId: issued[0]?.codeId ?? "", sessionId };
+  const codeId = issued[0]?.codeId ?? "";
+  return { dayId, courtId, matchId, codeId, sessionId, playerId: own?.playerId ?? "" };
 };

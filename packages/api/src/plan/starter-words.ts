@@ -1,0 +1,12 @@
+/** What the starter plan says in words; an example, plainly to be changed. By the ids of `STARTER_PLAN`. */
+export const STARTER_WORDS = {
+  plan: "An example to change: build the point cross-court, and go down the line when the ball allows it.",
+  rules: {
+    "short-low": "Short and low: mostly straight, and go forward behind it.",
+    "short-high": "Short and high: your choice. Choose late and hit firmly.",
+    "behind-baseline":
+      "Behind the baseline keep it cross-court or middle. Go down the line when the ball sits up or the opponent is off the court.",
+    "inside-baseline":
+      "Inside the baseline with time you may go down the line, and whenever the ball sits up or the opponent is off the court.",
+  },
+} as const;
