@@ -25,6 +25,8 @@ export type { EventError } from "./parse-score-event.ts";
 export { eventErrorText, parseScoreEvent } from "./parse-score-event.ts";
 export type { Stake } from "./point-situation.ts";
 export { isDecidingPoint, pointSituation } from "./point-situation.ts";
+export type { PointSize, PointSizeStep } from "./point-size.ts";
+export { POINT_SIZE_STEPS, pointSize } from "./point-size.ts";
 export type { EndSeen, RawStroke, Seat, SeenPoint } from "./raw-stroke.ts";
 export type { ScoreBoard, ScoreSetup } from "./score-board.ts";
 export { startScore } from "./score-board.ts";
@@ -32,10 +34,21 @@ export type { ScoreError } from "./score-error.ts";
 export { scoreErrorText } from "./score-error.ts";
 export type { ScoreEvent, TimePolicy, UnfinishedGame } from "./score-event.ts";
 export { describePoints, describeSet, describeSets, scoreLine } from "./score-line.ts";
+export type { ScorePlace } from "./score-place.ts";
 export type { FinishedSet, MatchStatus, Pause, ScoreState, ServiceSide } from "./score-state.ts";
 export type { TimeAllowed } from "./seconds-allowed.ts";
 export { secondsAllowed, USUAL_TIME } from "./seconds-allowed.ts";
+export type { ServeBasis, ServePoints } from "./serve-chance.ts";
+export {
+  clampServeChance,
+  IN_MATCH_STRENGTH,
+  SERVE_CHANCE_RANGE,
+  serveChanceAgainst,
+  serveChanceNow,
+} from "./serve-chance.ts";
 export type { StrokePath, View } from "./striker-view.ts";
 export { endFrom, seenByStriker, seenFrom, turnEnds } from "./striker-view.ts";
 export type { Stroke } from "./stroke.ts";
 export { insideName, readStroke } from "./stroke.ts";
+export type { PointImportance, WinChances } from "./win-chances.ts";
+export { createWinChances } from "./win-chances.ts";
