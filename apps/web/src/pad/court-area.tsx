@@ -1,10 +1,11 @@
 import type { ByPlayer, Side } from "@courtloom/core";
 import type { Shot } from "@courtloom/match-log";
-import { readStroke, type SeenPoint } from "@courtloom/tennis";
+import { readStroke, type SeenPoint, type Stroke } from "@courtloom/tennis";
 import { useMemo } from "react";
 import styles from "./court.module.css";
 import { CourtDrawing } from "./court-drawing.tsx";
 import { makeCourtMap } from "./court-map.ts";
+import { isSurelyOut } from "./drawn-shot.tsx";
 import type { PointFrame } from "./point-draft.ts";
 import { strikerAt } from "./read-draft.ts";
 import { sayStroke } from "./say-stroke.ts";
@@ -45,13 +46,25 @@ const strikerOf = (props: CourtAreaProps, from: SeenPoint): Side => {
   return mended ? mended.striker : strikerAt(shots, from, frame);
 };
 
+/** All that the screen says of a ball while it is drawn, beside its thread. */
+const readingOf = (stroke: Stroke | undefined): string => {
+  const { lead, rest } = sayStroke(stroke);
+  return `${lead} ${rest} ${stroke?.direction} ${isSurelyOut(stroke)} ${stroke !== undefined}`;
+};
+
 const SizedCourt = (props: CourtAreaProps & { readonly size: Size }) => {
   const { names, frame, shots, opened, idle, keyed, onDrawn, size } = props;
   const height = Math.max(80, size.height - STRIP_PX);
   const map = useMemo(() => makeCourtMap(frame.seat, size.width, height), [frame.seat, size.width, height]);
-  const { live, handlers } = useDrag(map, onDrawn);
+  const strokeOf = ({ from, to }: Drag) =>
+    to && readStroke({ ...frame, striker: strikerOf(props, from), from, to });
+  const { live, handlers, painter } = useDrag({
+    map,
+    onDrawn,
+    readingOf: (drag) => readingOf(strokeOf(drag)),
+  });
   const striker = live && strikerOf(props, live.from);
-  const stroke = live?.to && striker && readStroke({ ...frame, striker, from: live.from, to: live.to });
+  const stroke = live && strokeOf(live);
   const saying = sayStroke(stroke);
   const text: StripText = striker
     ? {
@@ -70,6 +83,7 @@ const SizedCourt = (props: CourtAreaProps & { readonly size: Size }) => {
         shots={shots}
         top={opened ?? shots.length - 1}
         live={live ? { drag: live, stroke } : keyed && { drag: keyed, stroke: undefined }}
+        painter={painter}
         // On the way of Tab, for keys draw here.
         handlers={{ tabIndex: 0, ...handlers }}
         width={size.width}

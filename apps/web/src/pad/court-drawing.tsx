@@ -1,14 +1,14 @@
 import type { ByPlayer } from "@courtloom/core";
 import type { Shot } from "@courtloom/match-log";
 import type { Stroke } from "@courtloom/tennis";
-import type { SVGProps } from "react";
+import type { RefObject, SVGProps } from "react";
 import styles from "./court.module.css";
 import { CourtGround } from "./court-ground.tsx";
 import type { CourtMap } from "./court-map.ts";
 import { DrawnBalls } from "./drawn-balls.tsx";
-import { DrawnShot } from "./drawn-shot.tsx";
+import { LiveShot } from "./live-shot.tsx";
 import type { PointFrame } from "./point-draft.ts";
-import type { Drag } from "./use-drag.ts";
+import type { Drag, PaintDrag } from "./use-drag.ts";
 
 interface CourtDrawingProps {
   readonly map: CourtMap;
@@ -18,6 +18,7 @@ interface CourtDrawingProps {
   /** The shot that is drawn strongest: the one being mended, or the last. */
   readonly top: number;
   readonly live: { readonly drag: Drag; readonly stroke: Stroke | undefined } | undefined;
+  readonly painter: RefObject<PaintDrag | undefined>;
   readonly handlers: SVGProps<SVGSVGElement>;
   readonly width: number;
   readonly height: number;
@@ -28,7 +29,7 @@ interface CourtDrawingProps {
  * whatever drives the page can turn centimetres into pixels.
  */
 export const CourtDrawing = (props: CourtDrawingProps) => {
-  const { map, names, frame, shots, top, live, handlers, width, height } = props;
+  const { map, names, frame, shots, top, live, painter, handlers, width, height } = props;
   return (
     <svg
       className={styles.courtDrawing}
@@ -44,7 +45,7 @@ export const CourtDrawing = (props: CourtDrawingProps) => {
     >
       <CourtGround {...{ map, names, frame, width, height }} />
       <DrawnBalls {...{ map, frame, shots, top }} isDrawing={live !== undefined} />
-      {live && <DrawnShot map={map} drag={live.drag} stroke={live.stroke} weight="live" />}
+      {live && <LiveShot map={map} drag={live.drag} stroke={live.stroke} painter={painter} />}
     </svg>
   );
 };

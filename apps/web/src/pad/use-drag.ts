@@ -9,6 +9,9 @@ export interface Drag {
   readonly to?: SeenPoint;
 }
 
+/** Puts a drag on the screen at once, beside what React draws. */
+export type PaintDrag = (drag: Drag) => void;
+
 /** A finger that moved less than this, in CSS pixels, touched and did not drag. */
 const TOUCH_RADIUS_PX = 14;
 
@@ -24,15 +27,25 @@ interface Held {
   readonly drag: Drag;
 }
 
+interface DragOptions {
+  readonly map: CourtMap;
+  readonly onDrawn: (drag: Drag) => void;
+  /** What is understood of a drag: React draws anew only when it changes, as the thread itself is painted by hand. */
+  readonly readingOf: (drag: Drag) => string;
+}
+
 /**
  * One finger draws; others that come down meanwhile are ignored. A drag that the system takes away
  * (a call, a swipe from the edge) is dropped, not charted.
  */
-export const useDrag = (map: CourtMap, onDrawn: (drag: Drag) => void) => {
+export const useDrag = ({ map, onDrawn, readingOf }: DragOptions) => {
   const held = useRef<Held | undefined>(undefined);
+  const painter = useRef<PaintDrag | undefined>(undefined);
+  const reading = useRef("");
   const [live, setLive] = useState<Drag | undefined>(undefined);
   const follow = (next: Held | undefined): void => {
     held.current = next;
+    reading.current = next ? readingOf(next.drag) : "";
     setLive(next?.drag);
   };
   const moveTo = (before: Held, at: ScreenPoint): Held => {
@@ -50,8 +63,11 @@ export const useDrag = (map: CourtMap, onDrawn: (drag: Drag) => void) => {
     onPointerMove: (event: PointerEvent<SVGSVGElement>) => {
       if (held.current?.pointer !== event.pointerId) return;
       const next = moveTo(held.current, placeOf(event));
-      // Movements come just before a frame; drawn by React's own schedule they would be seen one frame later. SPEC BN5.
-      flushSync(() => follow(next));
+      if (next === held.current) return;
+      held.current = next;
+      painter.current?.(next.drag);
+      // Movements come just before a frame; drawn by React's own schedule it would be seen one frame later. SPEC BN5.
+      if (readingOf(next.drag) !== reading.current) flushSync(() => follow(next));
     },
     onPointerUp: (event: PointerEvent<SVGSVGElement>) => {
       if (held.current?.pointer !== event.pointerId) return;
@@ -63,5 +79,5 @@ export const useDrag = (map: CourtMap, onDrawn: (drag: Drag) => void) => {
       if (held.current?.pointer === event.pointerId) follow(undefined);
     },
   };
-  return { live, handlers };
+  return { live, handlers, painter };
 };
