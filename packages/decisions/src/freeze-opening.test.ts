@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { freezeOpening, type OpeningInput, usualRate } from "./freeze-opening.ts";
-import { type Tally, tallyOf } from "./tally.ts";
+import { STARTER_PLAN } from "./plan/starter-plan.ts";
+import type { Tally } from "./tally/tally.ts";
 
 const tally = (x: number, n: number): Tally => ({
-  version: 1,
-  lineMissed: { x, n },
-  lineShare: { x: n, n: n * 4 },
+  version: 2,
+  levels: { key: { counts: { lineMissed: [x, n], lineShare: [n, n * 4], passedUp: [x, n] }, cells: {} } },
 });
 const ACADEMY = Array.from({ length: 20 }, () => tally(6, 20));
 
@@ -71,15 +71,39 @@ describe("the opening", () => {
   it("[L2] doubles are charted for the score only", () => {
     expect(freezeOpening({ ...input, doubles: true }).subjects).toEqual([]);
   });
-});
 
-describe("a tally", () => {
-  it("[D7] keeps counts and drops the points behind them", () => {
-    const count = { x: 1, n: 2, hits: ["a"], others: ["b"] };
-    expect(tallyOf({ lineMissed: count, lineShare: count })).toEqual({
-      version: 1,
-      lineMissed: { x: 1, n: 2 },
-      lineShare: { x: 1, n: 2 },
+  it("[D8, D41] freezes a usual rate for each watched rate that the academy has charted enough of", () => {
+    expect(Object.keys(freezeOpening(input).usualRates?.A ?? {})).toEqual([
+      "lineMissed",
+      "lineShare",
+      "passedUp",
+    ]);
+  });
+
+  it("[D41] freezes the plans of own players with their versions, and asks what they need", () => {
+    const plan = { planId: "p7", version: 3, rules: STARTER_PLAN };
+    const timed = { id: "k", when: {}, aim: "keep", lineOn: [{ ballTime: ["set"] }], targets: [] } as const;
+    const opened = freezeOpening({ ...input, plans: { A: { ...plan, rules: [timed] }, B: plan } });
+    expect(opened).toMatchObject({
+      plans: { A: { planId: "p7", rules: [timed] }, B: null },
+      planVersion: "p7@3",
+      asks: { line: ["ballTime"], short: ["ballHeight", "ballTime", "cameIn"] },
     });
+    const both = { A: input.players.A, B: { ...input.players.B, own: true } };
+    const plans = { A: plan, B: { ...plan, planId: "p8", rules: [timed] } };
+    expect(freezeOpening({ ...input, players: both, plans })).toMatchObject({
+      planVersion: "p7@3 p8@3",
+      asks: { line: ["ballHeight", "opponent", "ballTime"], short: ["ballHeight", "ballTime", "cameIn"] },
+    });
+  });
+
+  it("[D41] without a plan judges nothing and asks as before; hesitation only where wanted", () => {
+    const opened = freezeOpening({ ...input, wantsHesitation: true });
+    expect(opened).toMatchObject({
+      planVersion: null,
+      asks: { line: expect.arrayContaining(["hesitated"]) },
+    });
+    expect("plans" in opened).toBe(false);
+    expect(freezeOpening(input).asks?.line).not.toContain("hesitated");
   });
 });

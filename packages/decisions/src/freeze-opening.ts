@@ -1,9 +1,21 @@
-import { type ByPlayer, byPlayer, type Side } from "@courtloom/core";
-import type { CoachingMode, MatchOpened, OpenedPlayer, Rate, UsualRate } from "@courtloom/match-log";
+import { type ByPlayer, byPlayer, SIDES, type Side } from "@courtloom/core";
+import {
+  ASKS,
+  type CoachingMode,
+  type FrozenPlan,
+  type MatchOpened,
+  type OpenedPlayer,
+  RATES,
+  type Rate,
+  type ShotAsks,
+  type UsualRate,
+} from "@courtloom/match-log";
 import { betaPosterior, central90, matchPredictive, type PastMatch } from "@courtloom/stats";
 import type { MatchFormat } from "@courtloom/tennis";
+import { asksOfPlan } from "./plan/asks-of-plan.ts";
 import { STARTER_ASKS } from "./starter-asks.ts";
-import type { Tally } from "./tally.ts";
+import type { Tally } from "./tally/tally.ts";
+import { tallyCount } from "./tally/tally-count.ts";
 
 /** Past tallies: each player's own, and all of the academy's. */
 export interface PastTallies {
@@ -20,6 +32,10 @@ export interface OpeningInput {
   readonly doublesOrder?: readonly [string, string, string, string];
   readonly coachingMode: CoachingMode;
   readonly past: PastTallies;
+  /** Each charted player's plan as it holds today; absent, or null for a side: no choice of that side is judged. */
+  readonly plans?: ByPlayer<FrozenPlan | null>;
+  /** Somebody wants to know whether a player hesitated. */
+  readonly wantsHesitation?: boolean;
 }
 
 /** An academy's rate says nothing until so many attempts were charted. */
@@ -27,7 +43,8 @@ const ACADEMY_ATTEMPTS = 100;
 /** Own past must weigh at least as much as twice the prior before a rate is called the player's own. */
 const OWN_WEIGHT = 40;
 
-const pastOf = (tallies: readonly Tally[], rate: Rate): PastMatch[] => tallies.map((tally) => tally[rate]);
+const pastOf = (tallies: readonly Tally[], rate: Rate): PastMatch[] =>
+  tallies.map((tally) => tallyCount(tally, rate));
 
 const academyMean = (past: readonly PastMatch[]): number | undefined => {
   const n = past.reduce((sum, match) => sum + match.n, 0);
@@ -60,31 +77,61 @@ export const usualRate = (
 };
 
 const usualRates = (past: PastTallies, side: Side): Partial<Record<Rate, UsualRate>> => {
-  const lineMissed = usualRate("lineMissed", past.own[side], past.academy);
-  const lineShare = usualRate("lineShare", past.own[side], past.academy);
-  return { ...(lineMissed ? { lineMissed } : {}), ...(lineShare ? { lineShare } : {}) };
+  const rates: Partial<Record<Rate, UsualRate>> = {};
+  for (const rate of RATES) {
+    const usual = usualRate(rate, past.own[side], past.academy);
+    if (usual) rates[rate] = usual;
+  }
+  return rates;
 };
 
 /** Both own players are charted when both play; doubles are charted for the score only. */
 const subjectsOf = (input: OpeningInput): Side[] => {
   if (input.doubles) return [];
-  return (["A", "B"] as const).filter((side) => input.players[side].own);
+  return SIDES.filter((side) => input.players[side].own);
 };
 
+/** Only own players' choices are judged. */
+const plansOf = ({ plans, players }: OpeningInput): ByPlayer<FrozenPlan | null> =>
+  byPlayer((side) => (players[side].own ? (plans?.[side] ?? null) : null));
+
+/** What either plan needs; without one what the figures of line balls and short balls stand on. SPEC D11, D20. */
+const asksOf = (plans: readonly FrozenPlan[], hesitated: boolean): ShotAsks => {
+  if (plans.length === 0) {
+    const also = hesitated ? (["hesitated"] as const) : [];
+    return { line: [...STARTER_ASKS.line, ...also], short: [...STARTER_ASKS.short, ...also] };
+  }
+  const each = plans.map(({ rules }) => asksOfPlan(rules, { hesitated }));
+  const inOrder = [...STARTER_ASKS.line, ...ASKS.filter((ask) => !STARTER_ASKS.line.includes(ask))];
+  const either = (of: keyof ShotAsks) => inOrder.filter((ask) => each.some((asks) => asks[of].includes(ask)));
+  return { line: either("line"), short: either("short") };
+};
+
+/** Names what was agreed, side A's plan first: "plan@version"; null where nobody has one. SPEC D41. */
+const planVersionOf = (plans: readonly FrozenPlan[]): string | null =>
+  plans.length === 0
+    ? null
+    : [...new Set(plans.map(({ planId, version }) => `${planId}@${version}`))].join(" ");
+
 /** The first entry's body: everything that the fold needs, as it stands when the match opens. SPEC L2. */
-export const freezeOpening = (input: OpeningInput): MatchOpened => ({
-  kind: "MatchOpened",
-  matchId: input.matchId,
-  format: input.format,
-  firstServer: input.firstServer,
-  players: input.players,
-  subjects: subjectsOf(input),
-  doubles: input.doubles,
-  ...(input.doublesOrder ? { doublesOrder: input.doublesOrder } : {}),
-  coachingMode: input.coachingMode,
-  usualRates: byPlayer((side) => (input.players[side].own ? usualRates(input.past, side) : {})),
-  planVersion: null,
-  fitVersion: null,
-  watches: [],
-  asks: STARTER_ASKS,
-});
+export const freezeOpening = (input: OpeningInput): MatchOpened => {
+  const plans = plansOf(input);
+  const held = SIDES.flatMap((side) => plans[side] ?? []);
+  return {
+    kind: "MatchOpened",
+    matchId: input.matchId,
+    format: input.format,
+    firstServer: input.firstServer,
+    players: input.players,
+    subjects: subjectsOf(input),
+    doubles: input.doubles,
+    ...(input.doublesOrder ? { doublesOrder: input.doublesOrder } : {}),
+    coachingMode: input.coachingMode,
+    usualRates: byPlayer((side) => (input.players[side].own ? usualRates(input.past, side) : {})),
+    planVersion: planVersionOf(held),
+    fitVersion: null,
+    watches: [],
+    ...(input.plans ? { plans } : {}),
+    asks: asksOf(held, input.wantsHesitation ?? false),
+  };
+};

@@ -19,8 +19,8 @@ export interface UsualRate {
   readonly source: "own" | "academy";
 }
 
-/** Rates that a usual rate may be frozen for. */
-export const RATES = ["lineMissed", "lineShare"] as const;
+/** Rates that a usual rate may be frozen for; each is a figure of its name. */
+export const RATES = ["lineMissed", "lineShare", "keptMissed", "lineOffPlan", "passedUp"] as const;
 export type Rate = (typeof RATES)[number];
 
 /** What may be asked of the ball that a shot answered, or of the shot. Members of `Shot`. */

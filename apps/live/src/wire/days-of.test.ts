@@ -96,8 +96,15 @@ describe("the day's tables as the rooms use them", () => {
       {
         ...M1,
         playerId: "m1-A",
-        version: "1",
-        tally: { version: 1, lineMissed: { x: 0, n: 8 }, lineShare: { x: 8, n: 8 } },
+        version: "2",
+        tally: expect.objectContaining({
+          version: 2,
+          levels: {
+            every: expect.objectContaining({
+              counts: expect.objectContaining({ lineMissed: [0, 8], lineShare: [8, 8] }),
+            }),
+          },
+        }),
       },
     ]);
   });

@@ -1,6 +1,6 @@
 import { byPlayer, SIDES } from "@courtloom/core";
 import type { MatchCard as DatabaseCard, DayStore as DatabaseDays } from "@courtloom/db";
-import { figuresOf, freezeOpening, tallyOf } from "@courtloom/decisions";
+import { freezeOpening, talliesOf } from "@courtloom/decisions";
 import type { MatchView } from "@courtloom/match-log";
 import type { DayStore, MatchCard, MatchRef } from "../store.ts";
 import { pastTallies } from "./past-tallies.ts";
@@ -37,11 +37,10 @@ const settle = async (days: DatabaseDays, match: MatchRef, view: MatchView): Pro
   const over = view.score.over || view.sealed;
   await days.setMatchOver({ ...match, over });
   if (!over) return;
-  const figures = figuresOf(view);
+  const tallies = talliesOf(view);
   for (const side of SIDES) {
-    const mine = figures[side];
-    if (!mine) continue;
-    const tally = tallyOf(mine);
+    const tally = tallies[side];
+    if (!tally) continue;
     const { playerId } = view.opened.players[side];
     const written = await days.writeTally({ ...match, playerId, version: String(tally.version), tally });
     if (!written.ok) throw new Error(`the tally of side ${side} was refused: ${written.error.code}`);

@@ -1,16 +1,8 @@
 import { byPlayer } from "@courtloom/core";
 import type { DayStore, MatchCard } from "@courtloom/db";
-import type { PastTallies, Tally } from "@courtloom/decisions";
+import { type PastTallies, readTally } from "@courtloom/decisions";
 
-/** A version 1 tally as it was written; undefined for one that this code cannot read, which then counts for nothing. */
-const readTally = (raw: unknown): Tally | undefined => {
-  const tally = raw as Partial<Tally> | null;
-  return tally?.version === 1 && tally.lineMissed !== undefined && tally.lineShare !== undefined
-    ? { version: 1, lineMissed: tally.lineMissed, lineShare: tally.lineShare }
-    : undefined;
-};
-
-/** What the academy and the two players have charted so far, to work usual rates out from. */
+/** What the academy and the two players have charted so far, to work usual rates out from. One that cannot be read counts for nothing. */
 export const pastTallies = async (
   days: Pick<DayStore, "academyTallies">,
   card: Pick<MatchCard, "academyId" | "matchId" | "players">,
@@ -20,7 +12,7 @@ export const pastTallies = async (
     .filter(({ matchId }) => matchId !== card.matchId)
     .flatMap(({ playerId, tally }) => {
       const known = readTally(tally);
-      return known ? [{ playerId, tally: known }] : [];
+      return known.ok ? [{ playerId, tally: known.value }] : [];
     });
   return {
     academy: read.map(({ tally }) => tally),

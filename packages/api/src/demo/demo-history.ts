@@ -1,5 +1,5 @@
 import { type ByPlayer, byPlayer } from "@courtloom/core";
-import { figuresOf, freezeOpening, type Tally, tallyOf } from "@courtloom/decisions";
+import { freezeOpening, type Tally, talliesOf } from "@courtloom/decisions";
 import { DEMO_PLAYERS, type DemoMatch } from "@courtloom/demo";
 import {
   DESK_LANE,
@@ -48,15 +48,14 @@ const tally = (match: DemoMatch, opened: MatchOpened, past: Past): Imported["tal
   ];
   const view = foldLog(log);
   if (!view.ok) return [];
-  const figures = figuresOf(view.value);
+  const counted = talliesOf(view.value);
   return (["A", "B"] as const).flatMap((side) => {
-    const mine = figures[side];
+    const mine = counted[side];
     if (!mine) return [];
     const { playerId } = opened.players[side];
-    const counted = tallyOf(mine);
-    past.byPlayerId.set(playerId, [...(past.byPlayerId.get(playerId) ?? []), counted]);
-    past.academy.push(counted);
-    return [{ playerId, version: String(counted.version), tally: counted }];
+    past.byPlayerId.set(playerId, [...(past.byPlayerId.get(playerId) ?? []), mine]);
+    past.academy.push(mine);
+    return [{ playerId, version: String(mine.version), tally: mine }];
   });
 };
 

@@ -63,7 +63,7 @@ const judgeByRule = (rule: PlanRule, ball: BallToJudge): Judgement => {
 };
 
 /** The rule that holds for a ball: the first that surely fits, if none before it might. SPEC D15. */
-const ruleFor = (rules: readonly PlanRule[], ball: KnownFacets): PlanRule | Judgement => {
+export const ruleFor = (rules: readonly PlanRule[], ball: KnownFacets): PlanRule | Judgement => {
   for (const rule of rules) {
     const fit = facetsFit(rule.when, ball);
     if (fit === "yes") return rule;

@@ -1,8 +1,8 @@
 import type { ByPlayer } from "@courtloom/core";
 import type { ViewedPoint } from "@courtloom/match-log";
 import type { Hand } from "@courtloom/tennis";
-import { feeds } from "./level-feeds.ts";
-import { type ReadShot, readShots } from "./read-shots.ts";
+import { feeds } from "../figures/registry.ts";
+import { type ReadShot, readShots } from "../read-shots.ts";
 
 /** A ball that the line figures count. */
 export interface CountedShot extends ReadShot {

@@ -1,0 +1,29 @@
+import type { ChartingLevel, Serve } from "@courtloom/match-log";
+import type { Ball } from "../balls/ball.ts";
+import type { Judgement } from "../plan/verdict.ts";
+
+/** A counted ball with what the player's plan says of it. */
+export interface JudgedBall extends Ball {
+  readonly judgement: Judgement;
+  /** The plan's rule holds whatever nobody answered, or the question is asked of every such ball, line or not. */
+  readonly isRuleAskedAlike: boolean;
+}
+
+/** A counted point as one charted player played it. */
+export interface PlayedPoint {
+  readonly id: string;
+  readonly level: ChartingLevel;
+  /** `undefined` where the net cord or a disputed call decided. */
+  readonly won: boolean | undefined;
+  readonly isServing: boolean;
+  /** `undefined` where nobody told it. */
+  readonly serve: Serve | undefined;
+  /** Strokes of the rally, the serve counted; only at every ball. */
+  readonly strokes: number | undefined;
+  /** The player's own counted balls, in order. */
+  readonly balls: readonly JudgedBall[];
+  /** Chances passed up that are known by their count alone: the plan says that a ball that sits up is on. */
+  readonly satUpKept: number;
+  /** The plan says that a ball that sits up is on, whatever else. */
+  readonly isSatUpOn: boolean;
+}
