@@ -34,10 +34,23 @@ export function directionOf(path: StrokePath): Direction | undefined {
   return directionBetween(channelAt(path.from.x), channelAt(aim.x));
 }
 
+/** As below for a path that ends well beyond the net, whose direction follows from the two places across alone. */
+function isAcrossCertain({ from, to }: StrokePath, direction: Direction): boolean {
+  const [fromLeft, fromRight] = [channelAt(from.x - JITTER), channelAt(from.x + JITTER)];
+  const [toLeft, toRight] = [channelAt(to.x - JITTER), channelAt(to.x + JITTER)];
+  return (
+    directionBetween(fromLeft, toLeft) === direction &&
+    directionBetween(fromLeft, toRight) === direction &&
+    directionBetween(fromRight, toLeft) === direction &&
+    directionBetween(fromRight, toRight) === direction
+  );
+}
+
 /** Whether every path within the drawing error has the same direction. SPEC G12. */
 export function isDirectionCertain(path: StrokePath): boolean {
   const direction = directionOf(path);
   if (direction === undefined) return false;
+  if (path.to.y >= 2 * JITTER) return isAcrossCertain(path, direction);
   return !someCornersDiffer(path.from, (from) =>
     someCornersDiffer(path.to, (to) => directionOf({ from, to }) !== direction),
   );

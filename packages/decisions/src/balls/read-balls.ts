@@ -47,10 +47,13 @@ export const readBalls = (viewed: ViewedPoint, hands: ByPlayer<Hand>): readonly 
   if (level === "score" || viewed.point.shots.length === 0) return [];
   const reads = readShots(viewed, hands);
   const balls: Ball[] = [];
-  for (const [place, read] of reads.entries()) {
-    if (read.shot.leftOut !== undefined) continue;
-    if (level === "key" && !viewed.subjects.includes(read.shot.striker)) continue;
-    balls.push(toBall(viewed, read, place, reads[place - 1]));
+  let before: ReadShot | undefined;
+  for (let place = 0; place < reads.length; place += 1) {
+    const read = reads[place];
+    if (!read) continue;
+    const isCharted = level === "every" || viewed.subjects.includes(read.shot.striker);
+    if (isCharted && read.shot.leftOut === undefined) balls.push(toBall(viewed, read, place, before));
+    before = read;
   }
   return balls;
 };

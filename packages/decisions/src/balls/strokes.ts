@@ -4,7 +4,18 @@ import type { Ball } from "./ball.ts";
 /** The place that a ball was struck from: how deep, and in which channel. */
 export type Spot = `${DepthStruck}.${Channel}`;
 
-export const spotOf = ({ depth, side }: Pick<Ball, "depth" | "side">): Spot => `${depth}.${side}`;
+const SPOTS = {
+  behindBaseline: spotsAt("behindBaseline"),
+  insideBaseline: spotsAt("insideBaseline"),
+  insideServiceLine: spotsAt("insideServiceLine"),
+};
+
+/** Looked up, not put together: every counted ball asks. */
+export const spotOf = ({ depth, side }: Pick<Ball, "depth" | "side">): Spot => SPOTS[depth][side];
+
+function spotsAt(depth: DepthStruck): Readonly<Record<Channel, Spot>> {
+  return { left: `${depth}.left`, middle: `${depth}.middle`, right: `${depth}.right` };
+}
 
 /** A groundstroke whose choice is known: what line figures stand on. SPEC D3. */
 export const isStroke = ({ kind, choice }: Pick<Ball, "kind" | "choice">): boolean =>

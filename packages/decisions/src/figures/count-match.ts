@@ -1,58 +1,60 @@
 import { type ByPlayer, byPlayer, type Side } from "@courtloom/core";
-import type { MatchView } from "@courtloom/match-log";
+import type { ChartingLevel, MatchView, ViewedPoint } from "@courtloom/match-log";
 import { type PlanReading, readPlan } from "../plan/read-plan.ts";
 import { countCells } from "./count-cells.ts";
 import { countTargets } from "./count-targets.ts";
-import { attempt, emptyCounting, type PlayerCounting, reach } from "./counting.ts";
-import type { BallFigure, MomentFigure, PointFigure } from "./figure-def.ts";
+import {
+  attempt,
+  emptyCounting,
+  emptyFigure,
+  type FigureCounting,
+  type PlayerCounting,
+  reach,
+} from "./counting.ts";
+import type { BallFigure, FigureDef, MomentFigure, PointFigure } from "./figure-def.ts";
 import type { PlayedPoint } from "./played-point.ts";
 import { playedPoints } from "./played-points.ts";
-import { FIGURE_NAMES, FIGURES, type FigureName } from "./registry.ts";
+import { FIGURE_NAMES, FIGURES, type FigureName, feeds } from "./registry.ts";
 
-type Told = (mine: PlayerCounting, point: PlayedPoint, isHit: boolean, part: string | undefined) => void;
+const tell = ({ all, parts }: FigureCounting, pointId: string, isHit: boolean, part?: string): void => {
+  attempt(all, isHit, pointId);
+  if (part !== undefined) attempt(reach(parts, part, emptyCounting), isHit, pointId);
+};
 
-const telling =
-  (name: FigureName): Told =>
-  (mine, point, isHit, part) => {
-    attempt(reach(mine.figures, name, emptyCounting), isHit, point.id, point.level);
-    if (part === undefined) return;
-    const parts = reach(mine.parts, name, () => new Map());
-    attempt(reach(parts, part, emptyCounting), isHit, point.id, point.level);
-  };
-
-const countBalls = (figure: BallFigure, mine: PlayerCounting, point: PlayedPoint, tell: Told): void => {
+const countBalls = (figure: BallFigure, counting: FigureCounting, point: PlayedPoint): void => {
   for (const ball of point.balls) {
     const isHit = figure.hit(ball);
-    if (isHit !== undefined) tell(mine, point, isHit, figure.part?.(ball));
+    if (isHit !== undefined) tell(counting, point.id, isHit, figure.part?.(ball));
   }
 };
 
-const countPoints = (figure: PointFigure, mine: PlayerCounting, point: PlayedPoint, tell: Told): void => {
+const countPoints = (figure: PointFigure, counting: FigureCounting, point: PlayedPoint): void => {
   const isHit = figure.hit(point);
-  if (isHit !== undefined) tell(mine, point, isHit, figure.part?.(point));
+  if (isHit !== undefined) tell(counting, point.id, isHit, figure.part?.(point));
 };
 
-const countMoments = (figure: MomentFigure, mine: PlayerCounting, point: PlayedPoint, tell: Told): void => {
+const countMoments = (figure: MomentFigure, counting: FigureCounting, point: PlayedPoint): void => {
   for (const ball of point.balls) {
     const isHit = figure.hit(ball, point);
-    if (isHit !== undefined) tell(mine, point, isHit, undefined);
+    if (isHit !== undefined) tell(counting, point.id, isHit);
   }
-  for (let i = figure.counted(point); i > 0; i -= 1) tell(mine, point, figure.isCountedHit, undefined);
+  for (let i = figure.counted(point); i > 0; i -= 1) tell(counting, point.id, figure.isCountedHit);
 };
 
-const COUNTED = FIGURE_NAMES.map((name) => {
-  const figure = FIGURES[name];
-  const tell = telling(name);
-  const count = (mine: PlayerCounting, point: PlayedPoint): void => {
-    if (figure.unit === "balls") countBalls(figure, mine, point, tell);
-    else if (figure.unit === "points") countPoints(figure, mine, point, tell);
-    else countMoments(figure, mine, point, tell);
-  };
-  return { levels: figure.levels, count };
-});
+const countFigure = (figure: FigureDef, counting: FigureCounting, point: PlayedPoint): void => {
+  if (figure.unit === "balls") countBalls(figure, counting, point);
+  else if (figure.unit === "points") countPoints(figure, counting, point);
+  else countMoments(figure, counting, point);
+};
+
+/** The figures that a level feeds. */
+const fedBy = (level: ChartingLevel) =>
+  FIGURE_NAMES.filter((name) => feeds(name, level)).map((name) => ({ name, figure: FIGURES[name] }));
+
+const FED_BY = { score: fedBy("score"), key: fedBy("key"), every: fedBy("every") };
 
 const countPoint = (mine: PlayerCounting, point: PlayedPoint): void => {
-  for (const { levels, count } of COUNTED) if (levels.includes(point.level)) count(mine, point);
+  for (const { name, figure } of FED_BY[point.level]) countFigure(figure, mine.figures[name], point);
   countCells(mine, point);
   countTargets(mine, point);
 };
@@ -69,27 +71,36 @@ export const plansOf = (view: MatchView): ByPlayer<PlanReading | undefined> =>
     return readPlan(view.opened.plans?.[side] ?? null);
   });
 
-const freshCounting = ({ plan }: PlanReading): PlayerCounting => ({
-  figures: new Map(),
-  parts: new Map(),
+const freshFigures = (): Readonly<Record<FigureName, FigureCounting>> => {
+  const figures: Partial<Record<FigureName, FigureCounting>> = {};
+  for (const name of FIGURE_NAMES) figures[name] = emptyFigure();
+  return figures as Record<FigureName, FigureCounting>;
+};
+
+const freshCounting = (plan: PlanReading): PlayerCounting => ({
+  plan,
+  figures: freshFigures(),
   cells: new Map(),
-  targets: (plan?.rules ?? []).flatMap(({ id, targets }) =>
+  targets: (plan.plan?.rules ?? []).flatMap(({ id, targets }) =>
     targets.map((target) => ({ ruleId: id, target, count: emptyCounting() })),
   ),
 });
 
-/** Counts a match in one pass over its points. */
-export const countMatch = (view: MatchView): ByPlayer<PlayerCounting | undefined> => {
+/** Counts a match in one pass over its points, or over some of them. */
+export const countMatch = (
+  view: MatchView,
+  points: readonly ViewedPoint[] = view.points,
+): ByPlayer<PlayerCounting | undefined> => {
   const plans = plansOf(view);
   const hands = byPlayer((side) => view.opened.players[side].hand);
   const counting = byPlayer((side) => {
     const plan = plans[side];
     return plan && freshCounting(plan);
   });
-  const tell = (side: Side, point: PlayedPoint): void => {
+  const count = (side: Side, point: PlayedPoint): void => {
     const mine = counting[side];
     if (mine) countPoint(mine, point);
   };
-  for (const viewed of view.points) playedPoints(viewed, hands, plans, tell);
+  for (const viewed of points) playedPoints(viewed, hands, plans, count);
   return counting;
 };

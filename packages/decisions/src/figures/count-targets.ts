@@ -13,16 +13,17 @@ const isChoice = (choice: Choice, wanted: PlanChoice): boolean | undefined => {
 };
 
 /** Adds a point's balls to the targets of the rules that hold for them. SPEC D35. */
-export const countTargets = ({ targets }: PlayerCounting, point: PlayedPoint): void => {
+export const countTargets = ({ targets, plan }: PlayerCounting, point: PlayedPoint): void => {
   if (targets.length === 0) return;
-  for (const { kind, choice, judgement, isRuleAskedAlike } of point.balls) {
-    if (choice === undefined || !isRuleAskedAlike || !isJudgedKind(kind)) continue;
-    if (judgement.because.code === "ruleUnclear") continue;
+  for (const ball of point.balls) {
+    const { kind, choice, judgement } = ball;
+    if (choice === undefined || !isJudgedKind(kind) || judgement.because.code === "ruleUnclear") continue;
+    if (!plan.isRuleAskedAlike(ball)) continue;
     for (const { ruleId, target, count } of targets) {
       if (ruleId !== judgement.ruleId) continue;
       const isNeverTold = point.level === "key" && (target.choice === "cross" || target.choice === "middle");
       const isHit = isNeverTold ? undefined : isChoice(choice, target.choice);
-      if (isHit !== undefined) attempt(count, isHit, point.id, point.level);
+      if (isHit !== undefined) attempt(count, isHit, point.id);
     }
   }
 };

@@ -1,15 +1,20 @@
-import { CHARTING_LEVELS, type ChartingLevel, type ShareTarget } from "@courtloom/match-log";
+import type { ChartingLevel, ShareTarget } from "@courtloom/match-log";
 import type { Channel, DepthStruck } from "@courtloom/tennis";
 import type { Choice, Incoming } from "../balls/ball.ts";
+import type { PlanReading } from "../plan/read-plan.ts";
 import type { FigureName } from "./registry.ts";
 
-/** x of n while it is being counted, over all levels with the points, and per level without. */
+/** x of n while it is being counted: the points of those that count in x, and of the others. */
 export interface Counting {
   readonly hits: string[];
   readonly others: string[];
-  /** By the level's place in `CHARTING_LEVELS`. */
-  readonly x: number[];
-  readonly n: number[];
+}
+
+/** One figure of one player while it is being counted. */
+export interface FigureCounting {
+  readonly all: Counting;
+  /** Empty for a figure without parts. */
+  readonly parts: Map<string, Counting>;
 }
 
 /** What followed a choice in a situation while it is being counted. */
@@ -38,25 +43,19 @@ export interface TargetCounting {
 
 /** Everything of one player while it is being counted. */
 export interface PlayerCounting {
-  readonly figures: Map<FigureName, Counting>;
-  readonly parts: Map<FigureName, Map<string, Counting>>;
-  readonly cells: Map<string, CellCounting>;
+  readonly plan: PlanReading;
+  readonly figures: Readonly<Record<FigureName, FigureCounting>>;
+  /** By a number that tells situations, choices and levels apart. */
+  readonly cells: Map<number, CellCounting>;
   readonly targets: readonly TargetCounting[];
 }
 
-export const LEVEL_PLACES: Readonly<Record<ChartingLevel, number>> = {
-  score: CHARTING_LEVELS.indexOf("score"),
-  key: CHARTING_LEVELS.indexOf("key"),
-  every: CHARTING_LEVELS.indexOf("every"),
-};
+export const emptyCounting = (): Counting => ({ hits: [], others: [] });
 
-export const emptyCounting = (): Counting => ({ hits: [], others: [], x: [0, 0, 0], n: [0, 0, 0] });
+export const emptyFigure = (): FigureCounting => ({ all: emptyCounting(), parts: new Map() });
 
 /** One more attempt. */
-export const attempt = (counting: Counting, isHit: boolean, pointId: string, level: ChartingLevel): void => {
-  const place = LEVEL_PLACES[level];
-  counting.n[place] = (counting.n[place] ?? 0) + 1;
-  if (isHit) counting.x[place] = (counting.x[place] ?? 0) + 1;
+export const attempt = (counting: Counting, isHit: boolean, pointId: string): void => {
   (isHit ? counting.hits : counting.others).push(pointId);
 };
 

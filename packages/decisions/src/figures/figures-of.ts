@@ -1,30 +1,36 @@
 import { byPlayer } from "@courtloom/core";
 import type { MatchView } from "@courtloom/match-log";
 import { countMatch } from "./count-match.ts";
-import type { CellCounting, Counting, PlayerCounting } from "./counting.ts";
+import type { CellCounting, Counting, FigureCounting, PlayerCounting } from "./counting.ts";
 import type { CellFigure, Count, MatchFigures, PlayerFigures } from "./figures.ts";
 import { FIGURE_NAMES, type FigureName } from "./registry.ts";
 
-const NONE: Count = { x: 0, n: 0, hits: [], others: [] };
+const toCount = ({ hits, others }: Counting): Count => ({
+  x: hits.length,
+  n: hits.length + others.length,
+  hits,
+  others,
+});
 
-const toCount = (counting: Counting | undefined): Count => {
-  if (!counting) return NONE;
-  const { hits, others } = counting;
-  return { x: hits.length, n: hits.length + others.length, hits, others };
+const partsOf = (parts: FigureCounting["parts"]): Readonly<Record<string, Count>> => {
+  const counts: Record<string, Count> = {};
+  for (const [part, counting] of parts) counts[part] = toCount(counting);
+  return counts;
 };
 
 const toCell = ({ lastPoint: _, ...cell }: CellCounting): CellFigure => cell;
 
-const toFigures = ({ figures, parts, cells, targets }: PlayerCounting): PlayerFigures => {
-  const counts = Object.fromEntries(FIGURE_NAMES.map((name) => [name, toCount(figures.get(name))]));
+const toFigures = ({ figures, cells, targets }: PlayerCounting): PlayerFigures => {
+  const counts: Partial<Record<FigureName, Count>> = {};
+  const parts: Partial<Record<FigureName, Readonly<Record<string, Count>>>> = {};
+  for (const name of FIGURE_NAMES) {
+    const figure = figures[name];
+    counts[name] = toCount(figure.all);
+    if (figure.parts.size > 0) parts[name] = partsOf(figure.parts);
+  }
   return {
     ...(counts as Record<FigureName, Count>),
-    parts: Object.fromEntries(
-      Array.from(parts, ([name, of]) => [
-        name,
-        Object.fromEntries(Array.from(of, ([part, counting]) => [part, toCount(counting)])),
-      ]),
-    ),
+    parts,
     cells: Array.from(cells.values(), toCell),
     targets: targets.map(({ ruleId, target, count }) => ({ ruleId, target, count: toCount(count) })),
   };

@@ -5,8 +5,6 @@ import type { Judgement } from "../plan/verdict.ts";
 /** A counted ball with what the player's plan says of it. */
 export interface JudgedBall extends Ball {
   readonly judgement: Judgement;
-  /** The plan's rule holds whatever nobody answered, or the question is asked of every such ball, line or not. */
-  readonly isRuleAskedAlike: boolean;
 }
 
 /** A counted point as one charted player played it. */

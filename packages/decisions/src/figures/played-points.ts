@@ -6,11 +6,7 @@ import { readBalls } from "../balls/read-balls.ts";
 import type { PlanReading } from "../plan/read-plan.ts";
 import type { JudgedBall, PlayedPoint } from "./played-point.ts";
 
-const judged = (ball: Ball, plan: PlanReading): JudgedBall => ({
-  ...ball,
-  judgement: plan.judge(ball),
-  isRuleAskedAlike: plan.isRuleAskedAlike(ball),
-});
+const judged = (ball: Ball, plan: PlanReading): JudgedBall => ({ ...ball, judgement: plan.judge(ball) });
 
 /** Strokes of the rally; unknown where nobody told the serve and no ball was charted. */
 const strokesOf = ({ point: { level, serve, shots } }: ViewedPoint): number | undefined =>

@@ -1,24 +1,25 @@
-import { type ByPlayer, byPlayer } from "@courtloom/core";
-import { CHARTING_LEVELS, type ChartingLevel, type MatchView } from "@courtloom/match-log";
+import { type ByPlayer, SIDES, type Side } from "@courtloom/core";
+import { CHARTING_LEVELS, type MatchView } from "@courtloom/match-log";
 import { countMatch } from "../figures/count-match.ts";
-import { type CellCounting, type Counting, LEVEL_PLACES, type PlayerCounting } from "../figures/counting.ts";
+import type { CellCounting, Counting, PlayerCounting } from "../figures/counting.ts";
+import { FIGURE_NAMES } from "../figures/registry.ts";
 import { cellKey } from "./cell-key.ts";
 import type { LevelTally, Tally, TallyCell, TallyCount, TallyLevel, TallyName } from "./tally.ts";
 import { isToldByCells } from "./tally-count.ts";
 
-const countAt = ({ x, n }: Counting, level: ChartingLevel): TallyCount | undefined => {
-  const place = LEVEL_PLACES[level];
-  const of = n[place] ?? 0;
-  return of > 0 ? [x[place] ?? 0, of] : undefined;
-};
+const toCount = ({ hits, others }: Counting): TallyCount => [hits.length, hits.length + others.length];
 
-const namesOf = function* ({ figures, parts }: PlayerCounting): Generator<[TallyName, Counting]> {
-  yield* figures;
-  for (const [name, of] of parts) {
-    if (isToldByCells(name)) continue;
-    for (const [part, counting] of of) yield [`${name}.${part}`, counting];
-  }
-};
+const countsOf = ({ figures }: PlayerCounting): [TallyName, TallyCount][] =>
+  FIGURE_NAMES.flatMap((name): [TallyName, TallyCount][] => {
+    const { all, parts } = figures[name];
+    const count = toCount(all);
+    if (count[1] === 0) return [];
+    const told = isToldByCells(name) ? [] : [...parts];
+    return [
+      [name, count],
+      ...told.map(([part, of]): [TallyName, TallyCount] => [`${name}.${part}`, toCount(of)]),
+    ];
+  });
 
 const cellOf = ({ n, missed, won, lost, points, against }: CellCounting): TallyCell => [
   n,
@@ -29,34 +30,41 @@ const cellOf = ({ n, missed, won, lost, points, against }: CellCounting): TallyC
   against.length,
 ];
 
+/** Members in the order of their names, so that equal tallies are written alike. */
 const sorted = <V>(members: readonly (readonly [string, V])[]): Record<string, V> =>
   Object.fromEntries([...members].sort(([a], [b]) => (a < b ? -1 : 1)));
 
-const levelOf = (mine: PlayerCounting, level: ChartingLevel): LevelTally | undefined => {
-  const counts: [TallyName, TallyCount][] = [];
-  for (const [name, counting] of namesOf(mine)) {
-    const count = countAt(counting, level);
-    if (count) counts.push([name, count]);
-  }
+const levelOf = (mine: PlayerCounting): LevelTally | undefined => {
+  const counts = countsOf(mine);
   if (counts.length === 0) return undefined;
-  const cells = [...mine.cells.values()].filter((cell) => cell.level === level);
-  return { counts: sorted(counts), cells: sorted(cells.map((cell) => [cellKey(cell), cellOf(cell)])) };
+  const cells = [...mine.cells.values()].map((cell) => [cellKey(cell), cellOf(cell)] as const);
+  return { counts: sorted(counts), cells: sorted(cells) };
 };
 
-const toTally = (mine: PlayerCounting): Tally => {
-  const levels: Partial<Record<TallyLevel, LevelTally>> = {};
-  for (const level of CHARTING_LEVELS) {
-    const told = levelOf(mine, level);
-    if (told) levels[level] = told;
-  }
-  return { version: 2, levels };
-};
-
-/** The tallies of a match: its figures as counts, each level by itself; `undefined` for a side without figures. SPEC D7, D38. */
+/**
+ * The tallies of a match: its figures as counts, each level counted by itself; `undefined` for a side without
+ * figures. SPEC D7, D38.
+ */
 export const talliesOf = (view: MatchView): ByPlayer<Tally | undefined> => {
-  const counting = countMatch(view);
-  return byPlayer((side) => {
-    const mine = counting[side];
-    return mine && toTally(mine);
-  });
+  const levels: Record<Side, Partial<Record<TallyLevel, LevelTally>> | undefined> = {
+    A: undefined,
+    B: undefined,
+  };
+  for (const level of CHARTING_LEVELS) {
+    const counting = countMatch(
+      view,
+      view.points.filter(({ point }) => point.level === level),
+    );
+    for (const side of SIDES) {
+      const mine = counting[side];
+      if (!mine) continue;
+      const told = levelOf(mine);
+      levels[side] = { ...levels[side], ...(told ? { [level]: told } : {}) };
+    }
+  }
+  const toTally = (side: Side): Tally | undefined => {
+    const told = levels[side];
+    return told && { version: 2, levels: told };
+  };
+  return { A: toTally("A"), B: toTally("B") };
 };
