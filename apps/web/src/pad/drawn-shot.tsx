@@ -17,10 +17,9 @@ const arrow = (x: number, y: number, angle: number, size: number): string => {
   return `M${at(0.5)}L${x.toFixed(1)} ${y.toFixed(1)}L${at(-0.5)}`;
 };
 
-export const threadPath = (from: ScreenPoint, to: ScreenPoint): string =>
-  `M${from.x} ${from.y}L${to.x} ${to.y}`;
+const threadPath = (from: ScreenPoint, to: ScreenPoint): string => `M${from.x} ${from.y}L${to.x} ${to.y}`;
 
-export const crossPath = (x: number, y: number): string => `M${x - 9} ${y - 9}l18 18m0 -18l-18 18`;
+const crossPath = (x: number, y: number): string => `M${x - 9} ${y - 9}l18 18m0 -18l-18 18`;
 
 /** Ended net, wide or long whatever the error of drawing. */
 export const isSurelyOut = (stroke: Stroke | undefined): boolean =>

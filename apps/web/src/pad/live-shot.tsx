@@ -1,8 +1,8 @@
 import type { Stroke } from "@courtloom/tennis";
 import { type RefObject, useCallback, useLayoutEffect, useRef } from "react";
 import styles from "./court.module.css";
-import { type CourtMap, toScreen } from "./court-map.ts";
-import { crossPath, isSurelyOut, threadPath } from "./drawn-shot.tsx";
+import { type CourtMap, type ScreenPoint, toScreen } from "./court-map.ts";
+import { isSurelyOut } from "./drawn-shot.tsx";
 import type { Drag, PaintDrag } from "./use-drag.ts";
 
 interface LiveShotProps {
@@ -14,21 +14,47 @@ interface LiveShotProps {
   readonly painter: RefObject<PaintDrag | undefined>;
 }
 
+/** Half the width of the cross where a ball was missed, in CSS pixels. */
+const CROSS_PX = 9;
+
+const putLine = (line: Element, from: ScreenPoint, to: ScreenPoint): void => {
+  line.setAttribute("x1", String(from.x));
+  line.setAttribute("y1", String(from.y));
+  line.setAttribute("x2", String(to.x));
+  line.setAttribute("y2", String(to.y));
+};
+
+/** Where each part of the ball lies, by its `data-part`. */
+const ENDS: Readonly<
+  Record<string, (from: ScreenPoint, to: ScreenPoint) => readonly [ScreenPoint, ScreenPoint]>
+> = {
+  thread: (from, to) => [from, to],
+  start: (from) => [from, from],
+  end: (_, to) => [to, to],
+  falling: (_, { x, y }) => [
+    { x: x - CROSS_PX, y: y - CROSS_PX },
+    { x: x + CROSS_PX, y: y + CROSS_PX },
+  ],
+  rising: (_, { x, y }) => [
+    { x: x - CROSS_PX, y: y + CROSS_PX },
+    { x: x + CROSS_PX, y: y - CROSS_PX },
+  ],
+};
+
 /**
  * The ball that is being drawn. Its places are written straight to the page at each movement, not drawn by React,
- * so that the thread keeps up with the finger on a slow phone; React only says what kind of ball it is. SPEC BN5.
+ * so that the thread keeps up with the finger on a slow phone; React only says what kind of ball it is. All parts are
+ * lines, discs by their round ends: a line's places are no style, so that none is worked out anew. SPEC BN5.
  */
 export const LiveShot = ({ map, drag, stroke, painter }: LiveShotProps) => {
   const group = useRef<SVGGElement>(null);
   const paint = useCallback<PaintDrag>(
     ({ from, to }) => {
       const start = toScreen(map, from);
-      const end = to && toScreen(map, to);
+      const end = to ? toScreen(map, to) : start;
       for (const part of group.current?.children ?? []) {
-        const role = part.getAttribute("data-part");
-        if (role === "end" && end) part.setAttribute("transform", `translate(${end.x} ${end.y})`);
-        else if (role === "start") part.setAttribute("transform", `translate(${start.x} ${start.y})`);
-        else if (end) part.setAttribute("d", threadPath(start, end));
+        const ends = ENDS[part.getAttribute("data-part") ?? ""];
+        if (ends) putLine(part, ...ends(start, end));
       }
     },
     [map],
@@ -42,14 +68,15 @@ export const LiveShot = ({ map, drag, stroke, painter }: LiveShotProps) => {
   });
   return (
     <g ref={group} className={styles.thread} data-direction={stroke?.direction ?? "none"} data-weight="live">
-      {drag.to && <path className={styles.halo} />}
-      {drag.to && <path />}
-      <circle className={styles.struck} data-part="start" r={8} />
-      {drag.to && <circle className={styles.finger} data-part="end" r={24} />}
-      {drag.to && <circle className={styles.tip} data-part="end" r={5} />}
-      {drag.to && isSurelyOut(stroke) && (
-        <path className={styles.missed} data-part="end" d={crossPath(0, 0)} />
-      )}
+      {drag.to && <line className={styles.halo} data-part="thread" />}
+      {drag.to && <line data-part="thread" />}
+      <line className={styles.ring} data-part="start" />
+      <line className={styles.ringHole} data-part="start" />
+      {drag.to && isSurelyOut(stroke) && <line className={styles.missed} data-part="falling" />}
+      {drag.to && isSurelyOut(stroke) && <line className={styles.missed} data-part="rising" />}
+      {drag.to && <line className={styles.fingerEdge} data-part="end" />}
+      {drag.to && <line className={styles.finger} data-part="end" />}
+      {drag.to && <line className={styles.tip} data-part="end" />}
     </g>
   );
 };
