@@ -1,15 +1,16 @@
 import { describe, expect, it } from "vitest";
-import { boardColumns, isDense } from "./board-columns.ts";
+import { boardColumns, boardStep } from "./board-columns.ts";
 
 describe("board columns", () => {
-  it("[BD10] fills a wide screen evenly", () => {
-    expect([0, 1, 2, 3, 4, 5, 6, 8, 9, 12, 13, 16].map(boardColumns)).toEqual([
-      1, 1, 2, 3, 2, 3, 3, 4, 4, 4, 5, 5,
+  it("[BD10, BD41] fills a wide screen evenly", () => {
+    expect([0, 1, 2, 3, 4, 5, 6, 8, 9, 12, 13, 16, 17, 20, 32, 36, 37, 64].map(boardColumns)).toEqual([
+      1, 1, 2, 3, 2, 3, 3, 4, 4, 4, 4, 4, 5, 5, 6, 6, 8, 8,
     ]);
   });
 
-  it("[BD10] draws denser from the third row on", () => {
-    expect([1, 4, 8].map(isDense)).toEqual([false, false, false]);
-    expect([9, 12, 16].map(isDense)).toEqual([true, true, true]);
+  it("[BD10, BD41] draws denser the more courts there are", () => {
+    expect([1, 8, 9, 12, 13, 16, 32, 36, 37, 64].map(boardStep)).toEqual([
+      ...["roomy", "roomy", "dense", "dense", "tight", "tight", "tight", "tight", "tiny", "tiny"],
+    ]);
   });
 });

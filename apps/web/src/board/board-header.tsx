@@ -1,8 +1,11 @@
 import type { BoardDay } from "@courtloom/sync";
 import Link from "next/link";
 import styles from "./board.module.css";
+import { useBoardFacts } from "./board-facts.ts";
+import type { BoardTools } from "./board-tools.ts";
 import { countItems } from "./day-counts.ts";
-import { useBoard, useBoardMirror, useDayCounts, useIsStale, useTicking } from "./use-board.ts";
+import { PanelSheet } from "./panel/panel-sheet.tsx";
+import { useBoardMirror, useDayCounts, useTicking } from "./use-board.ts";
 import { wallTime } from "./wall-time.ts";
 
 function Counts() {
@@ -25,12 +28,16 @@ function AcademyClock({ timeZone }: { readonly timeZone: string }) {
   return <time className={styles.clock}>{now}</time>;
 }
 
-/** The academy, the day, how many courts are at what, and the time at the academy. */
-export function BoardHeader({ day, deskHref }: { readonly day: BoardDay; readonly deskHref: string | null }) {
-  const stale = useIsStale();
-  const figures = useBoard(({ board }) =>
-    [...board.courts.values()].some(({ tile }) => tile.staff !== undefined),
-  );
+export interface BoardHeaderProps {
+  readonly day: BoardDay;
+  readonly deskHref: string | null;
+  /** Given where the panel does not stand beside the courts. */
+  readonly sheet: BoardTools | null;
+}
+
+/** The academy, the day, how many courts are at what, the time at the academy, and the way to the panel. */
+export function BoardHeader({ day, deskHref, sheet }: BoardHeaderProps) {
+  const { stale } = useBoardFacts();
   return (
     <header className={styles.header}>
       <h1>
@@ -45,10 +52,12 @@ export function BoardHeader({ day, deskHref }: { readonly day: BoardDay; readonl
         <span>{day.dayName}</span>
       </h1>
       {stale ? null : <Counts />}
+      {sheet === null ? null : (
+        <div className={styles.tools}>
+          <PanelSheet tools={sheet} />
+        </div>
+      )}
       <AcademyClock timeZone={day.timeZone} />
-      {figures && !stale ? (
-        <p className={styles.key}>Under each score: line balls missed. Woven band: what is usual.</p>
-      ) : null}
     </header>
   );
 }

@@ -1,12 +1,17 @@
 import type { BoardCourt } from "@courtloom/sync";
 import Link from "next/link";
+import { memo } from "react";
+import type { BoardStep } from "./board-columns.ts";
+import { useBoardFacts } from "./board-facts.ts";
 import { ScoreTable } from "./score-table.tsx";
 import styles from "./tile.module.css";
 import { TileBody } from "./tile-body.tsx";
+import { TileEndsLine } from "./tile-ends.tsx";
 import { TileFlag } from "./tile-flag.tsx";
 import { TileFreshness } from "./tile-freshness.tsx";
 import { TileMeta } from "./tile-meta.tsx";
-import { useBoardCourt, useFreshnessKind, useIsStale } from "./use-board.ts";
+import { alertState } from "./tile-words.ts";
+import { useBoardCourt, useFreshnessKind } from "./use-board.ts";
 
 /** A court's number, and its name where that says more; leads to the court's page where there is one to see. */
 function TileHeading({ court }: { readonly court: BoardCourt }) {
@@ -36,17 +41,18 @@ function TileHeading({ court }: { readonly court: BoardCourt }) {
 
 export interface CourtTileProps {
   readonly courtId: string;
-  /** Many courts share the screen. */
-  readonly dense: boolean;
+  readonly step: BoardStep;
   /** On a public wall there are no figures: the score has the court to itself. */
   readonly plain: boolean;
+  /** Not among the courts that were asked for: it keeps its place, with its score alone. */
+  readonly quiet: boolean;
 }
 
 /** One court of a day in its fixed place. Drawn again when its own court changes, and not for any other. */
-export function CourtTile({ courtId, dense, plain }: CourtTileProps) {
+export const CourtTile = memo(function CourtTile({ courtId, step, plain, quiet }: CourtTileProps) {
   const court = useBoardCourt(courtId);
   const freshness = useFreshnessKind(courtId);
-  const stale = useIsStale();
+  const { stale } = useBoardFacts();
   if (!court) return null;
   const { tile } = court;
   const underWay = tile.state === "playing" || tile.state === "suspended";
@@ -59,13 +65,16 @@ export function CourtTile({ courtId, dense, plain }: CourtTileProps) {
       data-state={tile.state}
       data-freshness={freshness}
       data-blind={blind || stale || undefined}
-      data-dense={dense || undefined}
+      data-step={step}
+      data-dense={step === "dense" || undefined}
+      data-quiet={quiet || undefined}
+      data-alert={quiet ? undefined : alertState(tile)}
       data-plain={plain || undefined}
     >
       <div className={styles.inside}>
         <div className={styles.top}>
           <TileHeading court={court} />
-          <TileFlag tile={tile} />
+          <TileFlag tile={tile} quiet={quiet} />
           <TileFreshness courtId={courtId} />
         </div>
         {tile.names ? <ScoreTable names={tile.names} own={tile.own} score={tile.score} /> : null}
@@ -73,9 +82,14 @@ export function CourtTile({ courtId, dense, plain }: CourtTileProps) {
           <p className={styles.empty}>No match{tile.next ? `, ${tile.next}` : ""}</p>
         ) : null}
         {tile.state === "over" && tile.next ? <p className={styles.next}>Next: {tile.next}</p> : null}
-        <TileBody court={court} blind={blind} />
-        <TileMeta court={court} blind={blind} />
+        {quiet ? null : (
+          <>
+            {stale ? null : <TileEndsLine courtId={courtId} />}
+            <TileBody court={court} blind={blind} />
+            <TileMeta court={court} blind={blind} />
+          </>
+        )}
       </div>
     </article>
   );
-}
+});

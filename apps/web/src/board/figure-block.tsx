@@ -1,4 +1,4 @@
-import type { TileFigures } from "@courtloom/protocol";
+import type { TileFigures, TileRate } from "@courtloom/protocol";
 import { besideCount, countWords } from "../loom/rate-words.ts";
 import { Shuttle } from "../loom/shuttle.tsx";
 import styles from "./tile-figures.module.css";
@@ -20,9 +20,24 @@ export interface FigureBlockProps {
   readonly compact: boolean;
 }
 
+/** "Plan kept 14 of 19", with its own small shuttle; nothing where no plan could judge a ball. */
+function PlanKept({ name, rate }: { readonly name: string; readonly rate: TileRate | undefined }) {
+  if (!rate || rate.n === 0) return null;
+  return (
+    <div className={styles.plan} data-testid="plan-kept">
+      <span>
+        plan kept <b>{countWords(rate)}</b>
+      </span>
+      <span className={styles.planDrawing}>
+        <Shuttle what={`Plan kept, ${name}`} rate={rate} size="small" />
+      </span>
+    </div>
+  );
+}
+
 /** One charted player's figures: line balls missed over the usual range, and how often the line was chosen. */
 export function FigureBlock({ name, figures, compact }: FigureBlockProps) {
-  const { lineMissed, lineShare, usualLineMissed } = figures;
+  const { lineMissed, lineShare, usualLineMissed, planKept } = figures;
   return (
     <div className={compact ? styles.figureCompact : styles.figure} data-testid="figure">
       <p className={styles.label}>
@@ -47,6 +62,7 @@ export function FigureBlock({ name, figures, compact }: FigureBlockProps) {
         />
       </div>
       <Share x={lineShare.x} n={lineShare.n} />
+      <PlanKept name={name} rate={planKept} />
     </div>
   );
 }

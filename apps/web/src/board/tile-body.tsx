@@ -1,16 +1,15 @@
 import type { BoardCourt } from "@courtloom/sync";
 import { CutThread } from "../loom/cut-thread.tsx";
+import { useBoardFacts } from "./board-facts.ts";
 import { TileFiguresPart } from "./tile-figures.tsx";
 import styles from "./tile-meta.module.css";
 import { blindSentence, unsentWords } from "./tile-words.ts";
-import { useBoard, useIsStale } from "./use-board.ts";
 import { wallTime } from "./wall-time.ts";
 
 /** Below the score: figures, or the cut thread and a sentence where figures would look live and are not. */
 export function TileBody({ court, blind }: { readonly court: BoardCourt; readonly blind: boolean }) {
   const { tile, heard } = court;
-  const stale = useIsStale();
-  const timeZone = useBoard((snapshot) => snapshot.board.day?.timeZone ?? "UTC");
+  const { stale, timeZone } = useBoardFacts();
   if (blind) {
     const heardAt = heard?.heardMs == null ? null : wallTime(heard.heardMs, timeZone);
     const unsent = unsentWords(heard);

@@ -1,14 +1,16 @@
 import type { Tile } from "@courtloom/protocol";
 import { Mark } from "../loom/mark.tsx";
+import { useBoardFacts } from "./board-facts.ts";
 import styles from "./tile.module.css";
-import { flagOf } from "./tile-words.ts";
-import { useFreshness, useIsStale } from "./use-board.ts";
+import { alertFlagOf, flagOf } from "./tile-words.ts";
+import { useFreshness } from "./use-board.ts";
 
 /** A court's state in shape and word; nothing for a court in play that is heard. */
-export function TileFlag({ tile }: { readonly tile: Tile }) {
+export function TileFlag({ tile, quiet = false }: { readonly tile: Tile; readonly quiet?: boolean }) {
   const freshness = useFreshness(tile.courtId);
-  const stale = useIsStale();
-  const flag = flagOf(tile, stale ? { kind: "none" } : freshness);
+  const { stale } = useBoardFacts();
+  const flag =
+    flagOf(tile, stale ? { kind: "none" } : freshness) ?? (stale || quiet ? null : alertFlagOf(tile));
   if (flag === null) return null;
   return (
     <p className={styles.flag} data-testid="flag">

@@ -1,6 +1,7 @@
+import { useBoardFacts } from "./board-facts.ts";
 import type { Freshness } from "./freshness.ts";
 import styles from "./tile.module.css";
-import { useFreshness, useIsStale } from "./use-board.ts";
+import { useFreshness } from "./use-board.ts";
 
 const PULSE = [3, 6, 10];
 
@@ -11,7 +12,7 @@ const barsOf = (freshness: Freshness): number =>
 /** How long ago the court's phone was heard. Silent on a blind court (its flag says it) and where nothing is played. */
 export function TileFreshness({ courtId }: { readonly courtId: string }) {
   const freshness = useFreshness(courtId);
-  const stale = useIsStale();
+  const { stale } = useBoardFacts();
   if (stale || freshness.kind === "none" || freshness.kind === "blind") return null;
   const bars = barsOf(freshness);
   return (

@@ -1,6 +1,6 @@
 import type { ByPlayer } from "@courtloom/core";
 import type { ChartingLevel } from "@courtloom/match-log";
-import type { Heard, TileScore, TileState } from "@courtloom/protocol";
+import type { Heard, Tile, TileAlert, TileScore, TileState } from "@courtloom/protocol";
 import type { MarkName } from "../loom/mark.tsx";
 import { type Freshness, silenceWords } from "./freshness.ts";
 import { endWords } from "./score-lines.ts";
@@ -11,6 +11,29 @@ export interface Flag {
   readonly word: string;
   readonly detail: string | null;
 }
+
+const ALERT_FLAGS = {
+  standing: ["alert", "Alert"],
+  easing: ["easing", "Easing"],
+  noticed: ["noticed", "Noticed"],
+  withdrawn: ["withdrawn", "Withdrawn"],
+} as const satisfies Record<TileAlert["state"], readonly [MarkName, string]>;
+
+/** The state of a court's gravest alert; undefined without one, and where nothing is played. */
+export const alertState = ({
+  state,
+  staff,
+}: Pick<Tile, "state" | "staff">): TileAlert["state"] | undefined =>
+  state === "playing" || state === "suspended" ? staff?.alerts?.[0]?.state : undefined;
+
+/** The flag of a court's gravest alert: "Alert, since 2–1"; null without one. SPEC rule BD42. */
+export const alertFlagOf = (tile: Pick<Tile, "state" | "staff">): Flag | null => {
+  const state = alertState(tile);
+  if (state === undefined) return null;
+  const [mark, word] = ALERT_FLAGS[state];
+  const since = tile.staff?.alerts?.[0]?.since;
+  return { mark, word, detail: since == null ? null : `since ${since}` };
+};
 
 export interface FlaggedCourt {
   readonly state: TileState;

@@ -23,11 +23,16 @@ export const useBoard = <T>(pick: (snapshot: BoardMirrorSnapshot) => T): T => {
   return useSyncExternalStore(mirror.subscribe, read, read);
 };
 
-export const useBoardCourt = (courtId: string): BoardCourt | undefined =>
-  useBoard((snapshot) => snapshot.board.courts.get(courtId));
-
-/** True while what is shown is the past. */
-export const useIsStale = (): boolean => useBoard((snapshot) => snapshot.state === "stale");
+/** One court, drawn again when it changes and for no other. SPEC rule BD50. */
+export const useBoardCourt = (courtId: string): BoardCourt | undefined => {
+  const mirror = useBoardMirror();
+  const subscribe = useCallback(
+    (changed: () => void) => mirror.subscribeCourt(courtId, changed),
+    [mirror, courtId],
+  );
+  const read = () => mirror.get().board.courts.get(courtId);
+  return useSyncExternalStore(subscribe, read, read);
+};
 
 /** A value that time changes as well as the mirror: a string or a number, so that it is compared by value. */
 export const useTicking = <T extends string | number>(read: () => T): T => {
@@ -50,17 +55,32 @@ const freshnessNow = (mirror: BoardMirror, courtId: string): Freshness => {
   return freshnessOf(court.tile.state, court.heard, mirror.serverNowMs());
 };
 
+/** A value of one court that time changes as well: a string or a number, so that it is compared by value. */
+export const useCourtTicking = <T extends string | number>(courtId: string, read: () => T): T => {
+  const mirror = useBoardMirror();
+  const subscribe = useCallback(
+    (changed: () => void) => {
+      const stops = [mirror.subscribeCourt(courtId, changed), secondTicker.subscribe(changed)];
+      return () => {
+        for (const stop of stops) stop();
+      };
+    },
+    [mirror, courtId],
+  );
+  return useSyncExternalStore(subscribe, read, read);
+};
+
 /** A court's freshness, drawn again every second. */
 export const useFreshness = (courtId: string): Freshness => {
   const mirror = useBoardMirror();
-  useTicking(() => JSON.stringify(freshnessNow(mirror, courtId)));
+  useCourtTicking(courtId, () => JSON.stringify(freshnessNow(mirror, courtId)));
   return freshnessNow(mirror, courtId);
 };
 
 /** The kind of a court's freshness, drawn again only when the kind changes. */
 export const useFreshnessKind = (courtId: string): Freshness["kind"] => {
   const mirror = useBoardMirror();
-  return useTicking(() => freshnessNow(mirror, courtId).kind);
+  return useCourtTicking(courtId, () => freshnessNow(mirror, courtId).kind);
 };
 
 /** How many courts are at what, drawn again only when a count changes. */

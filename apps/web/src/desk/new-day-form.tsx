@@ -37,9 +37,9 @@ export function NewDayForm({ today }: { readonly today: string }) {
         <Field label="Date" error={problem?.fields.date}>
           {(control) => <input {...control} name="date" type="date" required defaultValue={today} />}
         </Field>
-        <Field label="Courts, 1 to 16" error={problem?.fields.courts}>
+        <Field label="Courts, 1 to 64" error={problem?.fields.courts}>
           {(control) => (
-            <input {...control} name="courts" type="number" required min={1} max={16} defaultValue={8} />
+            <input {...control} name="courts" type="number" required min={1} max={64} defaultValue={8} />
           )}
         </Field>
       </div>

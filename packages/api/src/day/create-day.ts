@@ -3,7 +3,7 @@ import { audit } from "../audit.ts";
 import { dateField, shortText } from "../fields.ts";
 import { staffProcedure } from "../procedure.ts";
 
-const MOST_COURTS = 16;
+const MOST_COURTS = 64;
 
 const input = z.strictObject({
   name: shortText("The day's name", 80),

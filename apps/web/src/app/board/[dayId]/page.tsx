@@ -11,6 +11,6 @@ export default async function BoardPage({
   readonly params: Promise<{ readonly dayId: string }>;
 }) {
   const { dayId } = await params;
-  await requireStaff(`/board/${dayId}`);
-  return <LiveBoard dayId={dayId} view="staff" />;
+  const { member } = await requireStaff(`/board/${dayId}`);
+  return <LiveBoard dayId={dayId} view="staff" account={member.memberId} />;
 }

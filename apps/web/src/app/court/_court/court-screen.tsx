@@ -3,6 +3,7 @@ import type { BoardMirror, CourtMirror, CourtSnapshot } from "@courtloom/sync";
 import Link from "next/link";
 import { useMemo, useState, useSyncExternalStore } from "react";
 import boardStyles from "../../../board/board.module.css";
+import { BoardFactsProvider } from "../../../board/board-facts-provider.tsx";
 import { LostBanner } from "../../../board/lost-banner.tsx";
 import { REFUSAL_WORDS } from "../../../board/refusal-words.ts";
 import { ScreenMessage } from "../../../board/screen-message.tsx";
@@ -81,7 +82,9 @@ export function CourtScreen({ mirror, heading, board }: CourtScreenProps) {
       <CourtScore view={court.view} heading={heading} back={<BackToBoard dayId={heading.dayId} />}>
         {board && onBoard ? (
           <BoardMirrorContext value={board}>
-            <CourtFreshness court={onBoard} timeZone={heading.timeZone} />
+            <BoardFactsProvider>
+              <CourtFreshness court={onBoard} timeZone={heading.timeZone} />
+            </BoardFactsProvider>
           </BoardMirrorContext>
         ) : null}
       </CourtScore>
