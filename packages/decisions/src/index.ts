@@ -41,3 +41,8 @@ export type { LevelTally, Tally, TallyCell, TallyCount, TallyLevel, TallyName } 
 export { EMPTY_TALLY, TALLY_LEVELS } from "./tally/tally.ts";
 export type { SummedCount } from "./tally/tally-count.ts";
 export { tallyCells, tallyCount } from "./tally/tally-count.ts";
+export type { Episode, Moment, Tried, WatchState, WatchView } from "./watches/alert.ts";
+export { WATCH_STATES } from "./watches/alert.ts";
+export type { WatchDesign } from "./watches/freeze-watch.ts";
+export { freezeWatch, WATCH_VERSION } from "./watches/freeze-watch.ts";
+export { watchesOf } from "./watches/watches-of.ts";
