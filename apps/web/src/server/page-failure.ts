@@ -7,6 +7,8 @@ const reasonOf = (error: unknown): ErrorCode | undefined => {
   return "reason" in error.cause ? (error.cause.reason as ErrorCode) : undefined;
 };
 
+const MISSING: readonly ErrorCode[] = ["unknown_day", "unknown_match", "unknown_player", "bad_input"];
+
 /** What a page needs from the server, or the page that says why not: missing and foreign rows look the same. */
 export const orFailurePage = async <T>(asked: Promise<T>): Promise<T> => {
   try {
@@ -14,7 +16,7 @@ export const orFailurePage = async <T>(asked: Promise<T>): Promise<T> => {
   } catch (error) {
     const reason = reasonOf(error);
     if (reason === "forbidden") forbidden();
-    if (reason === "unknown_day" || reason === "unknown_match" || reason === "bad_input") notFound();
+    if (reason !== undefined && MISSING.includes(reason)) notFound();
     throw error;
   }
 };

@@ -21,6 +21,12 @@ export async function TopBar({ title, day, signedIn }: TopBarProps) {
         </Link>
         {day ? <span className={styles.day}>{day}</span> : null}
       </div>
+      {signedIn ? (
+        <nav className={styles.places} aria-label="Academy">
+          <Link href="/desk">Days</Link>
+          <Link href="/plans">Plans</Link>
+        </nav>
+      ) : null}
       <div className={styles.tools}>
         <ThemeSwitch theme={await readTheme()} />
         {signedIn ? <SignOutButton /> : null}
