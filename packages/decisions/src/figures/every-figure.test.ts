@@ -193,7 +193,7 @@ describe("figures of points", () => {
     expect(parts(mine, "builtUp")).toEqual({ "0": [0, 1], "2": [1, 1], "5+": [1, 1] });
   });
 
-  it("[D32] serve and return at any level, where the serve was told", () => {
+  it("[D2, D32] serve and return at any level, where the serve was told", () => {
     const serve = (
       winner: "A" | "B",
       outcome: "firstIn" | "secondIn" | "ace" | "doubleFault",

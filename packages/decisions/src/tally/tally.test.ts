@@ -98,7 +98,7 @@ describe("tallies", () => {
     expect(talliesOf(voided)).toEqual(talliesOf(matchWith([right])));
   });
 
-  it("[D38, D39] keep levels apart, and read one of them alone", () => {
+  it("[D7, D38, D39] hold counts alone, keep levels apart, and read one of them alone", () => {
     const missed = drawn("A", DEUCE_CORNER, { x: 2.8, y: 13.2 }, { result: "missed" });
     const held = tallyOf(matchWith([key("B", [missed]), every("A", [drawn("A", DEUCE_CORNER, RIGHT_DEEP)])]));
     expect(tallyCount(held, "lineMissed")).toEqual({ x: 1, n: 2 });
