@@ -58,7 +58,7 @@ const SizedCourt = (props: CourtAreaProps & { readonly size: Size }) => {
   const map = useMemo(() => makeCourtMap(frame.seat, size.width, height), [frame.seat, size.width, height]);
   const strokeOf = ({ from, to }: Drag) =>
     to && readStroke({ ...frame, striker: strikerOf(props, from), from, to });
-  const { live, handlers, painter } = useDrag({
+  const { live, handlers, surface, painter } = useDrag({
     map,
     onDrawn,
     readingOf: (drag) => readingOf(strokeOf(drag)),
@@ -83,6 +83,7 @@ const SizedCourt = (props: CourtAreaProps & { readonly size: Size }) => {
         shots={shots}
         top={opened ?? shots.length - 1}
         live={live ? { drag: live, stroke } : keyed && { drag: keyed, stroke: undefined }}
+        surface={surface}
         painter={painter}
         // On the way of Tab, for keys draw here.
         handlers={{ tabIndex: 0, ...handlers }}

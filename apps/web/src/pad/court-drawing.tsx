@@ -18,6 +18,7 @@ interface CourtDrawingProps {
   /** The shot that is drawn strongest: the one being mended, or the last. */
   readonly top: number;
   readonly live: { readonly drag: Drag; readonly stroke: Stroke | undefined } | undefined;
+  readonly surface: RefObject<SVGSVGElement | null>;
   readonly painter: RefObject<PaintDrag | undefined>;
   readonly handlers: SVGProps<SVGSVGElement>;
   readonly width: number;
@@ -29,9 +30,10 @@ interface CourtDrawingProps {
  * whatever drives the page can turn centimetres into pixels.
  */
 export const CourtDrawing = (props: CourtDrawingProps) => {
-  const { map, names, frame, shots, top, live, painter, handlers, width, height } = props;
+  const { map, names, frame, shots, top, live, surface, painter, handlers, width, height } = props;
   return (
     <svg
+      ref={surface}
       className={styles.courtDrawing}
       width={width}
       height={height}

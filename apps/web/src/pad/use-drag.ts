@@ -1,5 +1,5 @@
 import type { SeenPoint } from "@courtloom/tennis";
-import { type PointerEvent, useRef, useState } from "react";
+import { type PointerEvent, type RefObject, useLayoutEffect, useRef, useState } from "react";
 import { flushSync } from "react-dom";
 import { type CourtMap, type ScreenPoint, toCourt } from "./court-map.ts";
 
@@ -15,17 +15,51 @@ export type PaintDrag = (drag: Drag) => void;
 /** A finger that moved less than this, in CSS pixels, touched and did not drag. */
 const TOUCH_RADIUS_PX = 14;
 
-const placeOf = (event: PointerEvent<SVGSVGElement>): ScreenPoint => {
-  const box = event.currentTarget.getBoundingClientRect();
-  return { x: event.clientX - box.left, y: event.clientY - box.top };
-};
+/** Where the court lies on the screen; it stays there while a finger draws. */
+type Corner = Pick<DOMRect, "left" | "top">;
+
+const placeOf = (event: Pick<MouseEvent, "clientX" | "clientY">, { left, top }: Corner): ScreenPoint => ({
+  x: event.clientX - left,
+  y: event.clientY - top,
+});
 
 interface Held {
   readonly pointer: number;
+  readonly corner: Corner;
   readonly start: ScreenPoint;
   readonly moved: boolean;
   readonly drag: Drag;
 }
+
+const stop = (event: Event): void => event.stopPropagation();
+
+/**
+ * Hands every movement over the court straight to `onMove`, and keeps it from the rest of the page, which has nothing
+ * to do with it: at each movement React would look for its own listeners all the way up.
+ */
+const useMovements = (
+  surface: RefObject<SVGSVGElement | null>,
+  onMove: (event: globalThis.PointerEvent) => void,
+): void => {
+  const latest = useRef(onMove);
+  useLayoutEffect(() => {
+    latest.current = onMove;
+  });
+  useLayoutEffect(() => {
+    const court = surface.current;
+    if (!court) return;
+    const take = (event: globalThis.PointerEvent): void => {
+      event.stopPropagation();
+      latest.current(event);
+    };
+    court.addEventListener("pointermove", take);
+    court.addEventListener("touchmove", stop, { passive: true });
+    return () => {
+      court.removeEventListener("pointermove", take);
+      court.removeEventListener("touchmove", stop);
+    };
+  }, [surface]);
+};
 
 interface DragOptions {
   readonly map: CourtMap;
@@ -40,6 +74,7 @@ interface DragOptions {
  */
 export const useDrag = ({ map, onDrawn, readingOf }: DragOptions) => {
   const held = useRef<Held | undefined>(undefined);
+  const surface = useRef<SVGSVGElement>(null);
   const painter = useRef<PaintDrag | undefined>(undefined);
   const reading = useRef("");
   const [live, setLive] = useState<Drag | undefined>(undefined);
@@ -53,25 +88,28 @@ export const useDrag = ({ map, onDrawn, readingOf }: DragOptions) => {
     const moved = before.moved || far;
     return moved ? { ...before, moved, drag: { from: before.drag.from, to: toCourt(map, at) } } : before;
   };
+  const onMove = (event: globalThis.PointerEvent): void => {
+    if (held.current?.pointer !== event.pointerId) return;
+    const next = moveTo(held.current, placeOf(event, held.current.corner));
+    if (next === held.current) return;
+    held.current = next;
+    painter.current?.(next.drag);
+    // Movements come just before a frame; drawn by React's own schedule it would be seen one frame later. SPEC BN5.
+    if (readingOf(next.drag) !== reading.current) flushSync(() => follow(next));
+  };
+  useMovements(surface, onMove);
   const handlers = {
     onPointerDown: (event: PointerEvent<SVGSVGElement>) => {
       if (held.current || (event.pointerType === "mouse" && event.button !== 0)) return;
       event.currentTarget.setPointerCapture(event.pointerId);
-      const start = placeOf(event);
-      follow({ pointer: event.pointerId, start, moved: false, drag: { from: toCourt(map, start) } });
-    },
-    onPointerMove: (event: PointerEvent<SVGSVGElement>) => {
-      if (held.current?.pointer !== event.pointerId) return;
-      const next = moveTo(held.current, placeOf(event));
-      if (next === held.current) return;
-      held.current = next;
-      painter.current?.(next.drag);
-      // Movements come just before a frame; drawn by React's own schedule it would be seen one frame later. SPEC BN5.
-      if (readingOf(next.drag) !== reading.current) flushSync(() => follow(next));
+      const { left, top } = event.currentTarget.getBoundingClientRect();
+      const corner = { left, top };
+      const start = placeOf(event, corner);
+      follow({ pointer: event.pointerId, corner, start, moved: false, drag: { from: toCourt(map, start) } });
     },
     onPointerUp: (event: PointerEvent<SVGSVGElement>) => {
       if (held.current?.pointer !== event.pointerId) return;
-      const { drag } = moveTo(held.current, placeOf(event));
+      const { drag } = moveTo(held.current, placeOf(event, held.current.corner));
       follow(undefined);
       onDrawn(drag);
     },
@@ -79,5 +117,5 @@ export const useDrag = ({ map, onDrawn, readingOf }: DragOptions) => {
       if (held.current?.pointer === event.pointerId) follow(undefined);
     },
   };
-  return { live, handlers, painter };
+  return { live, handlers, surface, painter };
 };
