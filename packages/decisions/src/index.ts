@@ -8,6 +8,7 @@ export type { Spot } from "./balls/strokes.ts";
 export { isKept, isLineBall, isShort, isStroke, spotOf } from "./balls/strokes.ts";
 export type { FigureAttempt } from "./figures/attempts-of.ts";
 export { attemptsOf } from "./figures/attempts-of.ts";
+export { ballsOf } from "./figures/balls-of.ts";
 export type { Unit } from "./figures/figure-def.ts";
 export type { CellFigure, Count, MatchFigures, PlayerFigures, TargetFigure } from "./figures/figures.ts";
 export { figuresOf } from "./figures/figures-of.ts";

@@ -15,6 +15,7 @@ import type {
   StrokeKind,
   StrokeSide,
 } from "@courtloom/tennis";
+import type { Judgement } from "../plan/verdict.ts";
 import type { RallyPhase } from "./rally-phase.ts";
 
 /** Where a ball was sent: as drawn, or `kept` for a touch, which says cross-court or middle. SPEC D12. */
@@ -58,4 +59,6 @@ export interface Ball extends Situation {
   readonly result: ShotResult | undefined;
   /** Ended net, wide or long. */
   readonly missed: boolean;
+  /** What the striker's plan says of it, and why. */
+  readonly judgement: Judgement;
 }

@@ -1,26 +1,22 @@
 import { byPlayer } from "@courtloom/core";
-import { foldLog, type MatchView } from "@courtloom/match-log";
+import { foldLog } from "@courtloom/match-log";
 import { makeLog, openedWith, pointTo } from "@courtloom/match-log/testing";
 import { describe, expect, it } from "vitest";
+import { ballsOf } from "../figures/balls-of.ts";
 import { DEUCE_CORNER, drawn, LEFT_DEEP, RIGHT_DEEP, touch } from "../testing/drawn.ts";
+import { every, matchWith } from "../testing/match-with.ts";
 import type { Ball } from "./ball.ts";
 import { readBalls } from "./read-balls.ts";
 
 const SERVE = { outcome: "firstIn", faults: 0 } as const;
 const returned = drawn("B", DEUCE_CORNER, LEFT_DEEP);
 
-const ballsOf = (view: MatchView): readonly Ball[] =>
-  view.points.flatMap((point) =>
-    readBalls(
-      point,
-      byPlayer((side) => view.opened.players[side].hand),
-    ),
-  );
 const balls = (...changes: Parameters<typeof pointTo>[1][]): readonly Ball[] => {
   const points = changes.map((change) => pointTo("A", { level: "every", serve: SERVE, ...change }));
   const view = foldLog(makeLog(points, openedWith()));
   if (!view.ok) throw new Error(view.error);
-  return ballsOf(view.value);
+  const hands = byPlayer((side) => view.value.opened.players[side].hand);
+  return view.value.points.flatMap((point) => readBalls(point, hands));
 };
 
 describe("a counted ball", () => {
@@ -46,6 +42,7 @@ describe("a counted ball", () => {
       opponent: undefined,
       incoming: { direction: "cross", landing: "mid" },
       phase: "opening",
+      judgement: { verdict: "open", ruleId: undefined, because: { code: "noPlan" } },
     });
   });
 
@@ -73,5 +70,11 @@ describe("a counted ball", () => {
     expect(balls({ shots: [returned, cord] }).map(({ striker }) => striker)).toEqual(["B"]);
     expect(balls({ level: "key", shots: [returned] })).toEqual([]);
     expect(balls({ level: "score", shots: [returned] })).toEqual([]);
+  });
+
+  it("[D12] of a match comes with what the plan says", () => {
+    const low = { ballHeight: "low", opponent: "set" } as const;
+    const view = matchWith([every("A", [returned, drawn("A", DEUCE_CORNER, RIGHT_DEEP, low)])]);
+    expect(ballsOf(view).map(({ judgement }) => judgement.verdict)).toEqual(["open", "offPlan"]);
   });
 });

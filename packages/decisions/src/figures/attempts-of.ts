@@ -1,7 +1,8 @@
 import { byPlayer, type Side } from "@courtloom/core";
 import type { MatchView } from "@courtloom/match-log";
+import type { Ball } from "../balls/ball.ts";
 import { plansOf } from "./count-match.ts";
-import type { JudgedBall, PlayedPoint } from "./played-point.ts";
+import type { PlayedPoint } from "./played-point.ts";
 import { playedPoints } from "./played-points.ts";
 import { FIGURES, type FigureName } from "./registry.ts";
 
@@ -15,7 +16,7 @@ export interface FigureAttempt {
   readonly offPlan?: boolean;
 }
 
-const planOf = ({ judgement: { verdict } }: JudgedBall): Pick<FigureAttempt, "offPlan"> =>
+const planOf = ({ judgement: { verdict } }: Ball): Pick<FigureAttempt, "offPlan"> =>
   verdict === "onPlan" || verdict === "offPlan" ? { offPlan: verdict === "offPlan" } : {};
 
 const attemptsIn = (figure: FigureName, point: PlayedPoint, at: number): readonly FigureAttempt[] => {

@@ -1,7 +1,8 @@
 import type { LandingDepth } from "@courtloom/tennis";
 import type { Ball, Choice } from "../balls/ball.ts";
 import { isStroke } from "../balls/strokes.ts";
-import { type CellCounting, type PlayerCounting, reach } from "./counting.ts";
+import { reach } from "../reach.ts";
+import type { CellCounting, PlayerCounting } from "./counting.ts";
 import type { PlayedPoint } from "./played-point.ts";
 
 const LEVEL = { score: 0, key: 1, every: 2 } as const;

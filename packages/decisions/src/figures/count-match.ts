@@ -1,16 +1,10 @@
 import { type ByPlayer, byPlayer, type Side } from "@courtloom/core";
 import type { ChartingLevel, MatchView, ViewedPoint } from "@courtloom/match-log";
 import { type PlanReading, readPlan } from "../plan/read-plan.ts";
+import { reach } from "../reach.ts";
 import { countCells } from "./count-cells.ts";
 import { countTargets } from "./count-targets.ts";
-import {
-  attempt,
-  emptyCounting,
-  emptyFigure,
-  type FigureCounting,
-  type PlayerCounting,
-  reach,
-} from "./counting.ts";
+import { attempt, emptyCounting, emptyFigure, type FigureCounting, type PlayerCounting } from "./counting.ts";
 import type { BallFigure, FigureDef, MomentFigure, PointFigure } from "./figure-def.ts";
 import type { PlayedPoint } from "./played-point.ts";
 import { playedPoints } from "./played-points.ts";

@@ -58,12 +58,3 @@ export const emptyFigure = (): FigureCounting => ({ all: emptyCounting(), parts:
 export const attempt = (counting: Counting, isHit: boolean, pointId: string): void => {
   (isHit ? counting.hits : counting.others).push(pointId);
 };
-
-/** The value of `key`, made when it is first asked for. */
-export const reach = <K, V>(map: Map<K, V>, key: K, make: () => V): V => {
-  const known = map.get(key);
-  if (known !== undefined) return known;
-  const made = make();
-  map.set(key, made);
-  return made;
-};

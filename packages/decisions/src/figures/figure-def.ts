@@ -1,5 +1,6 @@
 import type { ChartingLevel } from "@courtloom/match-log";
-import type { JudgedBall, PlayedPoint } from "./played-point.ts";
+import type { Ball } from "../balls/ball.ts";
+import type { PlayedPoint } from "./played-point.ts";
 
 export const UNITS = ["balls", "points", "moments"] as const;
 /** What a figure counts. Moments are chances to go down the line; some of them no drawn ball stands for. */
@@ -13,8 +14,8 @@ interface Figure {
 /** `hit`: true counts in x and n, false in n alone, `undefined` in neither. `part` tells balls of one figure apart. */
 export interface BallFigure extends Figure {
   readonly unit: "balls";
-  readonly hit: (ball: JudgedBall) => boolean | undefined;
-  readonly part?: (ball: JudgedBall) => string;
+  readonly hit: (ball: Ball) => boolean | undefined;
+  readonly part?: (ball: Ball) => string;
 }
 
 /** As a ball figure, of points: one point counts once, however many balls. */
@@ -27,7 +28,7 @@ export interface PointFigure extends Figure {
 /** As a ball figure, with the moments of a point that are known by their count: so many, all hits or all not. */
 export interface MomentFigure extends Figure {
   readonly unit: "moments";
-  readonly hit: (ball: JudgedBall, point: PlayedPoint) => boolean | undefined;
+  readonly hit: (ball: Ball, point: PlayedPoint) => boolean | undefined;
   readonly counted: (point: PlayedPoint) => number;
   readonly isCountedHit: boolean;
 }

@@ -1,9 +1,10 @@
+import type { Ball } from "../balls/ball.ts";
 import { isLineBall, isShort } from "../balls/strokes.ts";
 import { type BallFigure, DRAWN, type MomentFigure } from "./figure-def.ts";
-import type { JudgedBall, PlayedPoint } from "./played-point.ts";
+import type { PlayedPoint } from "./played-point.ts";
 
 /** Right or wrong by the plan; `undefined` where it says nothing, cannot tell, or a chance was passed up. */
-const isRight = ({ judgement: { verdict } }: JudgedBall): boolean | undefined =>
+const isRight = ({ judgement: { verdict } }: Ball): boolean | undefined =>
   verdict === "onPlan" || verdict === "offPlan" ? verdict === "onPlan" : undefined;
 
 const ofJudged = (wants: { readonly right: boolean; readonly missed: boolean }): BallFigure => ({
@@ -21,7 +22,7 @@ export const rightMissed: BallFigure = ofJudged({ right: true, missed: true });
 export const wrongMade: BallFigure = ofJudged({ right: false, missed: false });
 export const wrongMissed: BallFigure = ofJudged({ right: false, missed: true });
 
-const isOff = (ball: JudgedBall): boolean | undefined => {
+const isOff = (ball: Ball): boolean | undefined => {
   const right = isRight(ball);
   return right === undefined ? undefined : !right;
 };
@@ -52,14 +53,14 @@ export const planKept: BallFigure = {
  * At key balls a chance taken counts only where a chance passed up would have been told too: one that sat up, by
  * the counter; a short ball, which is asked whatever its choice; and what the place alone tells. SPEC D28.
  */
-const isToldAlike = (ball: JudgedBall, point: PlayedPoint): boolean => {
+const isToldAlike = (ball: Ball, point: PlayedPoint): boolean => {
   const { because } = ball.judgement;
   if (point.level !== "key" || isShort(ball)) return true;
   if (point.isSatUpOn && ball.ballHeight === "sitsUp") return true;
   return because.code === "lineOn" && because.facets.every((facet) => facet === "depth" || facet === "side");
 };
 
-const isTaken = (ball: JudgedBall, point: PlayedPoint): boolean | undefined => {
+const isTaken = (ball: Ball, point: PlayedPoint): boolean | undefined => {
   if (ball.judgement.because.code !== "lineOn" || !isToldAlike(ball, point)) return undefined;
   return ball.judgement.verdict === "onPlan";
 };

@@ -1,11 +1,5 @@
 import type { ChartingLevel, Serve } from "@courtloom/match-log";
 import type { Ball } from "../balls/ball.ts";
-import type { Judgement } from "../plan/verdict.ts";
-
-/** A counted ball with what the player's plan says of it. */
-export interface JudgedBall extends Ball {
-  readonly judgement: Judgement;
-}
 
 /** A counted point as one charted player played it. */
 export interface PlayedPoint {
@@ -19,7 +13,7 @@ export interface PlayedPoint {
   /** Strokes of the rally, the serve counted; only at every ball. */
   readonly strokes: number | undefined;
   /** The player's own counted balls, in order. */
-  readonly balls: readonly JudgedBall[];
+  readonly balls: readonly Ball[];
   /** Chances passed up that are known by their count alone: the plan says that a ball that sits up is on. */
   readonly satUpKept: number;
   /** The plan says that a ball that sits up is on, whatever else. */

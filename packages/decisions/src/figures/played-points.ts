@@ -4,9 +4,7 @@ import type { Hand } from "@courtloom/tennis";
 import type { Ball } from "../balls/ball.ts";
 import { readBalls } from "../balls/read-balls.ts";
 import type { PlanReading } from "../plan/read-plan.ts";
-import type { JudgedBall, PlayedPoint } from "./played-point.ts";
-
-const judged = (ball: Ball, plan: PlanReading): JudgedBall => ({ ...ball, judgement: plan.judge(ball) });
+import type { PlayedPoint } from "./played-point.ts";
 
 /** Strokes of the rally; unknown where nobody told the serve and no ball was charted. */
 const strokesOf = ({ point: { level, serve, shots } }: ViewedPoint): number | undefined =>
@@ -16,7 +14,7 @@ const strokesOf = ({ point: { level, serve, shots } }: ViewedPoint): number | un
  * Chances that sat up and were passed up, as counted at key balls, when the plan says that such a ball is on; those
  * that a ball with its height stands for are not counted twice. SPEC D28.
  */
-const satUpKept = ({ point, subjects }: ViewedPoint, side: Side, balls: readonly JudgedBall[]): number => {
+const satUpKept = ({ point, subjects }: ViewedPoint, side: Side, balls: readonly Ball[]): number => {
   if (point.level !== "key" || point.satUpKept === undefined || !subjects.includes(side)) return 0;
   const told = balls.filter(
     ({ ballHeight, judgement }) => ballHeight === "sitsUp" && judgement.verdict === "passedUp",
@@ -32,11 +30,10 @@ export const playedPoints = (
   tell: (side: Side, point: PlayedPoint) => void,
 ): void => {
   const { point, server, id } = viewed;
-  const balls = readBalls(viewed, hands);
+  const balls = readBalls(viewed, hands, plans);
   const isDecidedOtherwise = point.shots.some(({ leftOut }) => leftOut !== undefined);
   const playedBy = (side: Side, plan: PlanReading): PlayedPoint => {
-    const own: JudgedBall[] = [];
-    for (const ball of balls) if (ball.striker === side) own.push(judged(ball, plan));
+    const own = balls.filter(({ striker }) => striker === side);
     return {
       id,
       level: point.level,

@@ -1,15 +1,16 @@
 import type { BallHeight } from "@courtloom/match-log";
+import type { Ball } from "../balls/ball.ts";
 import { isShort } from "../balls/strokes.ts";
 import { type BallFigure, DRAWN, type PointFigure } from "./figure-def.ts";
-import type { JudgedBall, PlayedPoint } from "./played-point.ts";
+import type { PlayedPoint } from "./played-point.ts";
 
 /** Who came in behind a ball; an approach says so by its kind. `undefined` where nobody answered. */
-export const cameInBehind = ({ cameIn, kind }: Pick<JudgedBall, "cameIn" | "kind">): boolean | undefined =>
+export const cameInBehind = ({ cameIn, kind }: Pick<Ball, "cameIn" | "kind">): boolean | undefined =>
   cameIn ?? (kind === "approach" ? true : undefined);
 
 /** Figures of the short balls that came at one of these heights. SPEC D27. */
 const figuresFor = (...heights: readonly BallHeight[]) => {
-  const isOne = (ball: JudgedBall): boolean =>
+  const isOne = (ball: Ball): boolean =>
     isShort(ball) && ball.ballHeight !== undefined && heights.includes(ball.ballHeight);
   const first = ({ balls }: PlayedPoint) => balls.find(isOne);
   /** Down the line, of those from a side whose choice is known. */

@@ -17,7 +17,8 @@ export const isJudgedKind = (kind: StrokeKind): boolean => JUDGED_KINDS.includes
 const namedFacets = (facets: BallFacets): readonly Facet[] =>
   FACETS.filter((facet) => facets[facet] !== undefined);
 
-const NO_PLAN: Judgement = { verdict: "open", ruleId: undefined, because: { code: "noPlan" } };
+/** What is said of every ball without a plan. */
+export const NO_PLAN: Judgement = { verdict: "open", ruleId: undefined, because: { code: "noPlan" } };
 const OTHER_KIND: Judgement = { verdict: "open", ruleId: undefined, because: { code: "otherKind" } };
 const NO_RULE: Judgement = { verdict: "open", ruleId: undefined, because: { code: "noRule" } };
 
