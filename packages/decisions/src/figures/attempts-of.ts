@@ -1,6 +1,7 @@
 import { byPlayer, type Side } from "@courtloom/core";
 import type { MatchView } from "@courtloom/match-log";
 import type { Ball } from "../balls/ball.ts";
+import { isOfClass } from "./ball-class.ts";
 import { plansOf } from "./count-match.ts";
 import type { PlayedPoint } from "./played-point.ts";
 import { playedPoints } from "./played-points.ts";
@@ -27,7 +28,7 @@ const attemptsIn = (figure: FigureName, point: PlayedPoint, at: number): readonl
     return event === undefined ? [] : [{ at, event }];
   }
   const told = point.balls.flatMap((ball) => {
-    const event = def.unit === "balls" ? def.hit(ball) : def.hit(ball, point);
+    const event = isOfClass(ball, def.of) ? def.hit(ball, point) : undefined;
     return event === undefined ? [] : [{ at, event, ...planOf(ball) }];
   });
   if (def.unit === "balls") return told;

@@ -1,54 +1,78 @@
 import { type ByPlayer, byPlayer, type Side } from "@courtloom/core";
 import type { ChartingLevel, MatchView, ViewedPoint } from "@courtloom/match-log";
+import type { Ball } from "../balls/ball.ts";
 import { type PlanReading, readPlan } from "../plan/read-plan.ts";
 import { reach } from "../reach.ts";
+import { BALL_CLASSES, type BallClass, isOfClass } from "./ball-class.ts";
 import { countCells } from "./count-cells.ts";
 import { countTargets } from "./count-targets.ts";
-import { attempt, emptyCounting, emptyFigure, type FigureCounting, type PlayerCounting } from "./counting.ts";
-import type { BallFigure, FigureDef, MomentFigure, PointFigure } from "./figure-def.ts";
+import { attempt, emptyCounting, emptyFigure, type PlayerCounting } from "./counting.ts";
+import type { BallFigure, MomentFigure, PointFigure } from "./figure-def.ts";
 import type { PlayedPoint } from "./played-point.ts";
 import { playedPoints } from "./played-points.ts";
-import { FIGURE_NAMES, FIGURES, type FigureName, feeds } from "./registry.ts";
+import { FIGURE_NAMES, FIGURES } from "./registry.ts";
 
-const tell = ({ all, parts }: FigureCounting, pointId: string, isHit: boolean, part?: string): void => {
-  attempt(all, isHit, pointId);
-  if (part !== undefined) attempt(reach(parts, part, emptyCounting), isHit, pointId);
+const tell = (
+  { figures }: PlayerCounting,
+  place: number,
+  pointId: string,
+  isHit: boolean,
+  part: string | undefined,
+): void => {
+  const figure = figures[place];
+  if (!figure) return;
+  attempt(figure.all, isHit, pointId);
+  if (part !== undefined) attempt(reach(figure.parts, part, emptyCounting), isHit, pointId);
 };
 
-const countBalls = (figure: BallFigure, counting: FigureCounting, point: PlayedPoint): void => {
-  for (const ball of point.balls) {
-    const isHit = figure.hit(ball);
-    if (isHit !== undefined) tell(counting, point.id, isHit, figure.part?.(ball));
-  }
-};
+/** Figures with their places, of a level. */
+interface Fed {
+  readonly ofClass: readonly {
+    readonly of: BallClass;
+    readonly figures: readonly { readonly figure: BallFigure | MomentFigure; readonly place: number }[];
+  }[];
+  readonly points: readonly { readonly figure: PointFigure; readonly place: number }[];
+  readonly moments: readonly { readonly figure: MomentFigure; readonly place: number }[];
+}
 
-const countPoints = (figure: PointFigure, counting: FigureCounting, point: PlayedPoint): void => {
-  const isHit = figure.hit(point);
-  if (isHit !== undefined) tell(counting, point.id, isHit, figure.part?.(point));
+const fedBy = (level: ChartingLevel): Fed => {
+  const placed = FIGURE_NAMES.map((name, place) => ({ figure: FIGURES[name], place })).filter(({ figure }) =>
+    figure.levels.includes(level),
+  );
+  const points = placed.flatMap(({ figure, place }) => (figure.unit === "points" ? { figure, place } : []));
+  const moments = placed.flatMap(({ figure, place }) => (figure.unit === "moments" ? { figure, place } : []));
+  const ofBalls = placed.flatMap(({ figure, place }) => (figure.unit === "points" ? [] : { figure, place }));
+  const ofClass = BALL_CLASSES.map((of) => ({
+    of,
+    figures: ofBalls.filter(({ figure }) => figure.of === of),
+  }));
+  return { points, moments, ofClass: ofClass.filter(({ figures }) => figures.length > 0) };
 };
-
-const countMoments = (figure: MomentFigure, counting: FigureCounting, point: PlayedPoint): void => {
-  for (const ball of point.balls) {
-    const isHit = figure.hit(ball, point);
-    if (isHit !== undefined) tell(counting, point.id, isHit);
-  }
-  for (let i = figure.counted(point); i > 0; i -= 1) tell(counting, point.id, figure.isCountedHit);
-};
-
-const countFigure = (figure: FigureDef, counting: FigureCounting, point: PlayedPoint): void => {
-  if (figure.unit === "balls") countBalls(figure, counting, point);
-  else if (figure.unit === "points") countPoints(figure, counting, point);
-  else countMoments(figure, counting, point);
-};
-
-/** The figures that a level feeds. */
-const fedBy = (level: ChartingLevel) =>
-  FIGURE_NAMES.filter((name) => feeds(name, level)).map((name) => ({ name, figure: FIGURES[name] }));
 
 const FED_BY = { score: fedBy("score"), key: fedBy("key"), every: fedBy("every") };
 
+const countBall = (mine: PlayerCounting, point: PlayedPoint, ball: Ball): void => {
+  for (const { of, figures } of FED_BY[point.level].ofClass) {
+    if (!isOfClass(ball, of)) continue;
+    for (const { figure, place } of figures) {
+      const isHit = figure.hit(ball, point);
+      if (isHit === undefined) continue;
+      tell(mine, place, point.id, isHit, figure.unit === "balls" ? figure.part?.(ball) : undefined);
+    }
+  }
+};
+
 const countPoint = (mine: PlayerCounting, point: PlayedPoint): void => {
-  for (const { name, figure } of FED_BY[point.level]) countFigure(figure, mine.figures[name], point);
+  const { points, moments } = FED_BY[point.level];
+  for (const ball of point.balls) countBall(mine, point, ball);
+  for (const { figure, place } of points) {
+    const isHit = figure.hit(point);
+    if (isHit !== undefined) tell(mine, place, point.id, isHit, figure.part?.(point));
+  }
+  for (const { figure, place } of moments) {
+    for (let i = figure.counted(point); i > 0; i -= 1)
+      tell(mine, place, point.id, figure.isCountedHit, undefined);
+  }
   countCells(mine, point);
   countTargets(mine, point);
 };
@@ -65,15 +89,9 @@ export const plansOf = (view: MatchView): ByPlayer<PlanReading | undefined> =>
     return readPlan(view.opened.plans?.[side] ?? null);
   });
 
-const freshFigures = (): Readonly<Record<FigureName, FigureCounting>> => {
-  const figures: Partial<Record<FigureName, FigureCounting>> = {};
-  for (const name of FIGURE_NAMES) figures[name] = emptyFigure();
-  return figures as Record<FigureName, FigureCounting>;
-};
-
 const freshCounting = (plan: PlanReading): PlayerCounting => ({
   plan,
-  figures: freshFigures(),
+  figures: FIGURE_NAMES.map(emptyFigure),
   cells: new Map(),
   targets: (plan.plan?.rules ?? []).flatMap(({ id, targets }) =>
     targets.map((target) => ({ ruleId: id, target, count: emptyCounting() })),

@@ -2,7 +2,6 @@ import type { ChartingLevel, ShareTarget } from "@courtloom/match-log";
 import type { Channel, DepthStruck } from "@courtloom/tennis";
 import type { Choice, Incoming } from "../balls/ball.ts";
 import type { PlanReading } from "../plan/read-plan.ts";
-import type { FigureName } from "./registry.ts";
 
 /** x of n while it is being counted: the points of those that count in x, and of the others. */
 export interface Counting {
@@ -44,7 +43,8 @@ export interface TargetCounting {
 /** Everything of one player while it is being counted. */
 export interface PlayerCounting {
   readonly plan: PlanReading;
-  readonly figures: Readonly<Record<FigureName, FigureCounting>>;
+  /** In the order of `FIGURE_NAMES`. */
+  readonly figures: readonly FigureCounting[];
   /** By a number that tells situations, choices and levels apart. */
   readonly cells: Map<number, CellCounting>;
   readonly targets: readonly TargetCounting[];

@@ -1,5 +1,6 @@
 import type { ChartingLevel } from "@courtloom/match-log";
 import type { Ball } from "../balls/ball.ts";
+import type { BallClass } from "./ball-class.ts";
 import type { PlayedPoint } from "./played-point.ts";
 
 export const UNITS = ["balls", "points", "moments"] as const;
@@ -14,6 +15,8 @@ interface Figure {
 /** `hit`: true counts in x and n, false in n alone, `undefined` in neither. `part` tells balls of one figure apart. */
 export interface BallFigure extends Figure {
   readonly unit: "balls";
+  /** Which balls `hit` is asked of. */
+  readonly of: BallClass;
   readonly hit: (ball: Ball) => boolean | undefined;
   readonly part?: (ball: Ball) => string;
 }
@@ -28,6 +31,7 @@ export interface PointFigure extends Figure {
 /** As a ball figure, with the moments of a point that are known by their count: so many, all hits or all not. */
 export interface MomentFigure extends Figure {
   readonly unit: "moments";
+  readonly of: BallClass;
   readonly hit: (ball: Ball, point: PlayedPoint) => boolean | undefined;
   readonly counted: (point: PlayedPoint) => number;
   readonly isCountedHit: boolean;

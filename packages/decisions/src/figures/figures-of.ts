@@ -23,8 +23,9 @@ const toCell = ({ lastPoint: _, ...cell }: CellCounting): CellFigure => cell;
 const toFigures = ({ figures, cells, targets }: PlayerCounting): PlayerFigures => {
   const counts: Partial<Record<FigureName, Count>> = {};
   const parts: Partial<Record<FigureName, Readonly<Record<string, Count>>>> = {};
-  for (const name of FIGURE_NAMES) {
-    const figure = figures[name];
+  for (const [place, name] of FIGURE_NAMES.entries()) {
+    const figure = figures[place];
+    if (!figure) continue;
     counts[name] = toCount(figure.all);
     if (figure.parts.size > 0) parts[name] = partsOf(figure.parts);
   }

@@ -1,5 +1,5 @@
 import type { Ball } from "../balls/ball.ts";
-import { isKept, isLineBall, isStroke, spotOf } from "../balls/strokes.ts";
+import { isKept, isLineBall, spotOf } from "../balls/strokes.ts";
 import { type BallFigure, DRAWN, EVERY_BALL } from "./figure-def.ts";
 
 const HURTS: readonly Ball["result"][] = ["winner", "forced", "weak"];
@@ -8,7 +8,8 @@ const HURTS: readonly Ball["result"][] = ["winner", "forced", "weak"];
 export const lineMissed: BallFigure = {
   unit: "balls",
   levels: DRAWN,
-  hit: (ball) => (isLineBall(ball) ? ball.missed : undefined),
+  of: "line",
+  hit: ({ missed }) => missed,
   part: spotOf,
 };
 
@@ -16,7 +17,8 @@ export const lineMissed: BallFigure = {
 export const lineShare: BallFigure = {
   unit: "balls",
   levels: DRAWN,
-  hit: (ball) => (isStroke(ball) ? isLineBall(ball) : undefined),
+  of: "stroke",
+  hit: isLineBall,
   part: spotOf,
 };
 
@@ -24,17 +26,16 @@ export const lineShare: BallFigure = {
 export const lineHurt: BallFigure = {
   unit: "balls",
   levels: DRAWN,
-  hit: (ball) => {
-    if (!isLineBall(ball) || !(ball.missed || ball.result)) return undefined;
-    return !ball.missed && HURTS.includes(ball.result);
-  },
+  of: "line",
+  hit: ({ missed, result }) => (missed || result ? !missed && HURTS.includes(result) : undefined),
 };
 
 /** Kept balls that ended net, wide or long, of those kept. SPEC D22. */
 export const keptMissed: BallFigure = {
   unit: "balls",
   levels: DRAWN,
-  hit: (ball) => (isStroke(ball) && isKept(ball) ? ball.missed : undefined),
+  of: "stroke",
+  hit: (ball) => (isKept(ball) ? ball.missed : undefined),
   part: spotOf,
 };
 
@@ -42,15 +43,14 @@ export const keptMissed: BallFigure = {
 export const crossShare: BallFigure = {
   unit: "balls",
   levels: EVERY_BALL,
-  hit: (ball) => {
-    if (!isStroke(ball) || !isKept(ball) || ball.choice === "kept") return undefined;
-    return ball.choice === "cross";
-  },
+  of: "stroke",
+  hit: ({ choice }) => (choice === "cross" || choice === "middle" ? choice === "cross" : undefined),
 };
 
 /** Groundstrokes sent on another line than they came, of those where both are known. SPEC D24. */
 export const directionChanged: BallFigure = {
   unit: "balls",
   levels: EVERY_BALL,
-  hit: (ball) => (isStroke(ball) ? ball.isChange : undefined),
+  of: "stroke",
+  hit: ({ isChange }) => isChange,
 };

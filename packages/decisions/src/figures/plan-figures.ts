@@ -1,5 +1,5 @@
 import type { Ball } from "../balls/ball.ts";
-import { isLineBall, isShort } from "../balls/strokes.ts";
+import { isShort } from "../balls/strokes.ts";
 import { type BallFigure, DRAWN, type MomentFigure } from "./figure-def.ts";
 import type { PlayedPoint } from "./played-point.ts";
 
@@ -10,6 +10,7 @@ const isRight = ({ judgement: { verdict } }: Ball): boolean | undefined =>
 const ofJudged = (wants: { readonly right: boolean; readonly missed: boolean }): BallFigure => ({
   unit: "balls",
   levels: DRAWN,
+  of: "judged",
   hit: (ball) => {
     const right = isRight(ball);
     return right === undefined ? undefined : right === wants.right && ball.missed === wants.missed;
@@ -31,22 +32,24 @@ const isOff = (ball: Ball): boolean | undefined => {
 export const lineOffPlan: BallFigure = {
   unit: "balls",
   levels: DRAWN,
-  hit: (ball) => (isLineBall(ball) ? isOff(ball) : undefined),
+  of: "line",
+  hit: isOff,
 };
 
 /** Off plan of judged line balls that were missed. SPEC D25. */
 export const lineMissedOffPlan: BallFigure = {
   unit: "balls",
   levels: DRAWN,
-  hit: (ball) => (isLineBall(ball) && ball.missed ? isOff(ball) : undefined),
+  of: "line",
+  hit: (ball) => (ball.missed ? isOff(ball) : undefined),
 };
 
 /** On plan of all balls that the plan speaks of, passed up ones among them. SPEC D25. */
 export const planKept: BallFigure = {
   unit: "balls",
   levels: DRAWN,
-  hit: ({ judgement: { verdict } }) =>
-    verdict === "open" || verdict === "unknown" ? undefined : verdict === "onPlan",
+  of: "judged",
+  hit: ({ judgement: { verdict } }) => verdict === "onPlan",
 };
 
 /**
@@ -69,6 +72,7 @@ const isTaken = (ball: Ball, point: PlayedPoint): boolean | undefined => {
 export const agreedTaken: MomentFigure = {
   unit: "moments",
   levels: DRAWN,
+  of: "judged",
   hit: isTaken,
   counted: ({ satUpKept }) => satUpKept,
   isCountedHit: false,
@@ -78,6 +82,7 @@ export const agreedTaken: MomentFigure = {
 export const passedUp: MomentFigure = {
   unit: "moments",
   levels: DRAWN,
+  of: "judged",
   hit: (ball, point) => {
     const taken = isTaken(ball, point);
     return taken === undefined ? undefined : !taken;

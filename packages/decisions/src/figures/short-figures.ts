@@ -17,6 +17,7 @@ const figuresFor = (...heights: readonly BallHeight[]) => {
   const line: BallFigure = {
     unit: "balls",
     levels: DRAWN,
+    of: "short",
     hit: (ball) =>
       isOne(ball) && ball.side !== "middle" && ball.choice ? ball.choice === "line" : undefined,
     part: ({ side }) => side,
@@ -25,6 +26,7 @@ const figuresFor = (...heights: readonly BallHeight[]) => {
   const cameIn: BallFigure = {
     unit: "balls",
     levels: DRAWN,
+    of: "short",
     hit: (ball) => (isOne(ball) ? cameInBehind(ball) : undefined),
     part: ({ side }) => side,
   };
@@ -32,6 +34,7 @@ const figuresFor = (...heights: readonly BallHeight[]) => {
   const missed: BallFigure = {
     unit: "balls",
     levels: DRAWN,
+    of: "short",
     hit: (ball) => (isOne(ball) ? ball.missed : undefined),
     part: ({ side, choice }) => `${side}.${choice ?? "unknown"}`,
   };

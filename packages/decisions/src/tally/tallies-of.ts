@@ -9,12 +9,14 @@ import { isToldByCells } from "./tally-count.ts";
 
 const toCount = ({ hits, others }: Counting): TallyCount => [hits.length, hits.length + others.length];
 
+const NONE: TallyCount = [0, 0];
+
 const countsOf = ({ figures }: PlayerCounting): [TallyName, TallyCount][] =>
-  FIGURE_NAMES.flatMap((name): [TallyName, TallyCount][] => {
-    const { all, parts } = figures[name];
-    const count = toCount(all);
-    if (count[1] === 0) return [];
-    const told = isToldByCells(name) ? [] : [...parts];
+  FIGURE_NAMES.flatMap((name, place): [TallyName, TallyCount][] => {
+    const figure = figures[place];
+    const count = figure ? toCount(figure.all) : NONE;
+    if (!figure || count[1] === 0) return [];
+    const told = isToldByCells(name) ? [] : [...figure.parts];
     return [
       [name, count],
       ...told.map(([part, of]): [TallyName, TallyCount] => [`${name}.${part}`, toCount(of)]),
