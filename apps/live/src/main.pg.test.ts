@@ -153,7 +153,10 @@ it("[LV25] the process takes entries from a helper's phone, keeps them, and ends
   await expect
     .poll(async () => (await days.matchCard({ academyId: ACADEMY, matchId }))?.stage, { timeout: 10_000 })
     .toBe("over");
-  expect(await days.academyTallies({ academyId: ACADEMY })).toMatchObject([{ matchId, version: "1" }]);
+  // Written just after the match was called over.
+  await expect
+    .poll(() => days.academyTallies({ academyId: ACADEMY }), { timeout: 10_000 })
+    .toMatchObject([{ matchId, version: "2" }]);
   const exit = once(child, "exit");
   child.kill("SIGTERM");
   expect((await exit)[0]).toBe(0);

@@ -152,6 +152,8 @@ export interface MatchCard {
     readonly displayName: string;
     readonly hand: "right" | "left" | "unknown";
     readonly own: boolean;
+    /** The academy's own scale; null: not known. */
+    readonly level: number | null;
   }>;
   readonly partners: ByPlayer<{ readonly displayName: string } | null>;
   readonly format: MatchFormat;

@@ -74,6 +74,7 @@ const cardOf = (fixture: Fixture, stage: MatchCard["stage"]): MatchCard => ({
     displayName: fixture.names[side === "A" ? 0 : 1],
     hand: "right",
     own: side === "A",
+    level: null,
   })),
   partners: { A: null, B: null },
   format: THREE_SETS,

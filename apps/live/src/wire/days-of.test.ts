@@ -1,4 +1,5 @@
-import type { DayStore as DatabaseDays, TallyRow } from "@courtloom/db";
+import type { DayStore as DatabaseDays, PlanVersion, TallyRow } from "@courtloom/db";
+import { STARTER_PLAN } from "@courtloom/decisions";
 import { foldLog, type LoggedEntry } from "@courtloom/match-log";
 import { describe, expect, it } from "vitest";
 import type { MatchCard } from "../store.ts";
@@ -21,12 +22,31 @@ const counts = (x: number, n: number) => ({
   lineShare: { x: n, n: n * 3 },
 });
 
+const planVersion = (over: Partial<PlanVersion>): PlanVersion => ({
+  planId: "plan",
+  playerId: null,
+  version: 1,
+  onVersion: 0,
+  words: "own words",
+  rules: [],
+  replaces: [],
+  leavesOut: [],
+  ruleWords: { mine: "own words" },
+  note: "own words",
+  savedBy: "maren",
+  savedByName: "Maren H.",
+  savedMs: 0,
+  ...over,
+});
+
 /** The database's functions, as far as they are called; what is written is kept. */
-const database = (tallies: readonly TallyRow[]) => {
+const database = (tallies: readonly TallyRow[], plans: readonly PlanVersion[] = []) => {
   const written: unknown[] = [];
   const card = createMatchDay(createMemoryStore(() => 0));
   const days = {
     academyTallies: async () => tallies,
+    plans: async ({ playerIds = [] }: { readonly playerIds?: readonly string[] }) =>
+      plans.filter(({ playerId }) => playerId === null || playerIds.includes(playerId)),
     setMatchOver: async (args: unknown) => void written.push(args),
     writeTally: async (args: unknown) => {
       written.push(args);
@@ -61,6 +81,42 @@ describe("the day's tables as the rooms use them", () => {
     });
     expect(opened.usualRates?.A.lineMissed?.mean).toBeCloseTo(0.4, 2);
     expect(JSON.stringify(opened)).not.toContain("Noor");
+  });
+
+  it("[PL20] freezes the plan that holds for each own player, and the levels of that date", async () => {
+    const mine = { id: "mine", when: { opponent: ["net"] }, aim: "free", lineOn: [], targets: [] } as const;
+    const academys = planVersion({ playerId: null, version: 3, rules: STARTER_PLAN });
+    const own = planVersion({
+      playerId: "m1-A",
+      planId: "plan-of-a",
+      version: 2,
+      rules: [mine],
+      leavesOut: ["short-high"],
+    });
+    const visitors = planVersion({ playerId: "m1-B", planId: "plan-of-b" });
+    const { days, cardOf } = database([], [academys, own, visitors]);
+    const card = await cardOf();
+    const players = { A: { ...card.players.A, level: 4 }, B: { ...card.players.B, level: null } };
+    const opened = await days.openingOf({ ...card, players });
+    const ids = ["mine", ...STARTER_PLAN.map(({ id }) => id).filter((id) => id !== "short-high")];
+    expect(opened.plans?.B).toBeNull();
+    expect(opened.plans?.A).toMatchObject({ planId: "plan-of-a", version: 5 });
+    expect(opened.plans?.A?.rules.map(({ id }) => id)).toEqual(ids);
+    expect(opened.planVersion).toBe("plan-of-a@5");
+    expect(opened.players.A.level).toBe(4);
+    expect(opened.players.B).not.toHaveProperty("level");
+    expect(JSON.stringify(opened)).not.toContain("own words");
+  });
+
+  it("[PL20] freezes the academy's plan where the player has none, and none where there is neither", async () => {
+    const academys = planVersion({ playerId: null, version: 3, rules: STARTER_PLAN });
+    const withPlan = database([], [academys]);
+    expect((await withPlan.days.openingOf(await withPlan.cardOf())).plans).toEqual({
+      A: { planId: "plan", version: 3, rules: STARTER_PLAN },
+      B: null,
+    });
+    const without = database([]);
+    expect((await without.days.openingOf(await without.cardOf())).plans).toEqual({ A: null, B: null });
   });
 
   it("[LV6] a doubles match has its players by the log's own names, the server's pair first", async () => {

@@ -4,6 +4,7 @@ import { freezeOpening, talliesOf } from "@courtloom/decisions";
 import type { MatchView } from "@courtloom/match-log";
 import type { DayStore, MatchCard, MatchRef } from "../store.ts";
 import { pastTallies } from "./past-tallies.ts";
+import { plansNow } from "./plans-now.ts";
 
 /** The names that a doubles log knows its players by, in order of service. */
 const DOUBLES_ORDER = {
@@ -11,12 +12,16 @@ const DOUBLES_ORDER = {
   B: ["B1", "A1", "B2", "A2"],
 } as const;
 
-type OpeningDays = Pick<DatabaseDays, "academyTallies">;
+type OpeningDays = Pick<DatabaseDays, "academyTallies" | "plans">;
 
 /** Until somebody says who won the toss, side A serves first; the pad puts it right with an entry. */
 const openingOf = async (days: OpeningDays, card: MatchCard) => {
   const { matchId, format, players, doubles, coachingMode } = card;
   const firstServer = card.firstServer ?? "A";
+  const [past, plans] = await Promise.all([
+    pastTallies(days, card as DatabaseCard),
+    doubles ? undefined : plansNow(days, card),
+  ]);
   return freezeOpening({
     matchId,
     format,
@@ -24,11 +29,12 @@ const openingOf = async (days: OpeningDays, card: MatchCard) => {
     doubles,
     coachingMode,
     players: byPlayer((side) => {
-      const { playerId, hand, own } = players[side];
-      return { playerId, hand, own };
+      const { playerId, hand, own, level } = players[side];
+      return { playerId, hand, own, ...(level === null ? {} : { level }) };
     }),
     ...(doubles ? { doublesOrder: DOUBLES_ORDER[firstServer] } : {}),
-    past: await pastTallies(days, card as DatabaseCard),
+    past,
+    ...(plans ? { plans } : {}),
   });
 };
 
