@@ -1,8 +1,9 @@
 import { type ByPlayer, byPlayer } from "@courtloom/core";
 import { freezeOpening, type Tally, talliesOf } from "@courtloom/decisions";
-import { DEMO_PLAYERS, type DemoMatch } from "@courtloom/demo";
+import { DEMO_PLAYERS, DEMO_VISITORS, type DemoMatch } from "@courtloom/demo";
 import {
   DESK_LANE,
+  type FrozenPlan,
   foldLog,
   type LoggedEntry,
   type MatchOpened,
@@ -14,16 +15,25 @@ type Imported = Parameters<DemoStore["importMatches"]>[0]["matches"][number];
 
 /** Tallies so far, so that each match freezes what was usual on its own day and nothing later. */
 export interface Past {
+  /** What was agreed with every player. */
+  readonly plan: FrozenPlan;
   readonly byPlayerId: Map<string, Tally[]>;
   readonly academy: Tally[];
 }
 
 const HANDS = new Map(DEMO_PLAYERS.map((player) => [player.id, player.hand]));
+const LEVELS = new Map([...DEMO_PLAYERS, ...DEMO_VISITORS].map(({ id, level }) => [id, level]));
+
+const levelOf = (demoId: string): Pick<OpenedPlayer, "level"> => {
+  const level = LEVELS.get(demoId);
+  return level === undefined ? {} : { level };
+};
 
 const openedPlayer = (demoId: string, ids: ReadonlyMap<string, string>): OpenedPlayer => ({
   playerId: ids.get(demoId) ?? demoId,
   hand: HANDS.get(demoId) ?? "unknown",
   own: HANDS.has(demoId),
+  ...levelOf(demoId),
 });
 
 const open = (match: DemoMatch, players: ByPlayer<OpenedPlayer>, past: Past): MatchOpened =>
@@ -34,6 +44,7 @@ const open = (match: DemoMatch, players: ByPlayer<OpenedPlayer>, past: Past): Ma
     players,
     doubles: false,
     coachingMode: "practice",
+    plans: byPlayer((side) => (players[side].own ? past.plan : null)),
     past: {
       own: byPlayer((side) => past.byPlayerId.get(players[side].playerId) ?? []),
       academy: past.academy,

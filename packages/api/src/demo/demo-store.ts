@@ -1,6 +1,7 @@
 import type { ByPlayer, Result, Side } from "@courtloom/core";
 import type { CoachingMode, Entry, MatchOpened } from "@courtloom/match-log";
 import type { MatchFormat } from "@courtloom/tennis";
+import type { PlanStore } from "../plan/plan-store.ts";
 
 interface DemoPlayerRow {
   readonly academyId: string;
@@ -26,7 +27,7 @@ interface DemoNewMatch {
 }
 
 /** What setting up the demonstration needs of the stores. */
-export interface DemoStore {
+export interface DemoStore extends Pick<PlanStore, "plans" | "savePlan"> {
   readonly demoAcademyId: () => Promise<string | undefined>;
   readonly setupAcademy: (academy: {
     readonly name: string;

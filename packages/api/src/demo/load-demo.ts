@@ -8,6 +8,8 @@ import {
   playSeasons,
   type Random,
 } from "@courtloom/demo";
+import type { FrozenPlan } from "@courtloom/match-log";
+import { STARTER_CONTENT } from "../plan/starter-content.ts";
 import { ensureDemoDay } from "./demo-day.ts";
 import { type Past, toImport } from "./demo-history.ts";
 import type { CreateDemoAccount, DemoStore } from "./demo-store.ts";
@@ -51,13 +53,32 @@ const addPlayers = async (
   return ids;
 };
 
-/** The coaches, who have no account in the demonstration; its director came with the academy. */
-const addCoaches = async (store: DemoStore, academyId: string, random: Random): Promise<void> => {
+/** The coaches, who have no account in the demonstration; its director came with the academy. Answers their ids. */
+const addCoaches = async (
+  store: DemoStore,
+  academyId: string,
+  random: Random,
+): Promise<readonly string[]> => {
+  const coaches: string[] = [];
   for (const { name, role } of DEMO_STAFF) {
     const memberId = random.uuid();
-    if (role === "coach")
-      await store.addMember({ academyId, memberId, role, displayName: name, userId: null });
+    if (role !== "coach") continue;
+    await store.addMember({ academyId, memberId, role, displayName: name, userId: null });
+    coaches.push(memberId);
   }
+  return coaches;
+};
+
+/** The starter plan, saved by a coach; one that an earlier run wrote, or that was changed since, stays. */
+const ensurePlan = async (store: DemoStore, academyId: string, savedBy: string): Promise<FrozenPlan> => {
+  const saved = await store.savePlan({
+    ...{ academyId, playerId: null, expected: 0, content: STARTER_CONTENT, savedBy },
+    note: "From the starter plan",
+  });
+  const plan = saved.ok ? saved.value : (await store.plans({ academyId, playerIds: [] }))[0];
+  if (!plan) throw new Error("The demo academy's plan could not be saved. Load the demo again.");
+  const { planId, version, rules } = plan;
+  return { planId, version, rules };
 };
 
 const makeAcademy = async ({ store, createAccount }: LoadDemo, random: Random): Promise<string> => {
@@ -77,10 +98,11 @@ const makeAcademy = async ({ store, createAccount }: LoadDemo, random: Random): 
 
 const importSeasons = async (load: LoadDemo, academyId: string, random: Random): Promise<void> => {
   const { store, date, onProgress } = load;
-  await addCoaches(store, academyId, random.fork(`coaches of ${academyId}`));
+  const [coach = ""] = await addCoaches(store, academyId, random.fork(`coaches of ${academyId}`));
+  const plan = await ensurePlan(store, academyId, coach);
   const ids = await addPlayers(store, academyId, random.fork(academyId));
   const matches = playSeasons(random, Date.parse(`${date}T00:00:00Z`), DEMO_CHARTISTS);
-  const past: Past = { byPlayerId: new Map(), academy: [] };
+  const past: Past = { plan, byPlayerId: new Map(), academy: [] };
   for (let i = 0; i < matches.length; i += BATCH) {
     onProgress(i / matches.length, `Two seasons: ${i} of ${matches.length} matches`);
     const batch = matches.slice(i, i + BATCH).map((match) => toImport(match, ids, past));

@@ -1,9 +1,8 @@
-import { STARTER_PLAN } from "@courtloom/decisions";
 import { audit } from "../audit.ts";
 import { failure } from "../errors/failure.ts";
 import { emptyInput } from "../fields.ts";
 import { staffProcedure } from "../procedure.ts";
-import { STARTER_WORDS } from "./starter-words.ts";
+import { STARTER_CONTENT } from "./starter-content.ts";
 
 /** Makes the academy's first plan from the example; refused where there is a plan. Rule AP66. */
 export const startFromStarter = staffProcedure.input(emptyInput).mutation(async ({ ctx }) => {
@@ -11,13 +10,7 @@ export const startFromStarter = staffProcedure.input(emptyInput).mutation(async 
     academyId: ctx.staff.academyId,
     playerId: null,
     expected: 0,
-    content: {
-      words: STARTER_WORDS.plan,
-      rules: STARTER_PLAN,
-      replaces: [],
-      leavesOut: [],
-      ruleWords: STARTER_WORDS.rules,
-    },
+    content: STARTER_CONTENT,
     note: "From the starter plan",
     savedBy: ctx.staff.memberId,
   });
