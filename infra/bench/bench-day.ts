@@ -10,6 +10,8 @@ export const PHONE = { width: 390, height: 844 } as const;
 export interface BenchDay {
   readonly product: RunningProduct;
   readonly day: OneCourtDay;
+  /** What signs a browser in as the day's director. */
+  readonly directorCookies: Awaited<ReturnType<BrowserContext["cookies"]>>;
   /** Takes a phone in with the court's code and answers what the pad asks, up to the first point. */
   readonly chart: (phone: Page) => Promise<void>;
 }
@@ -30,8 +32,14 @@ export const withBenchDay = async <T>(
       own: "Noor V.",
       opponent: "Elsbeth K.",
     });
+    const directorCookies = await desk.cookies();
     await desk.close();
-    return await use({ product, day, chart: (phone) => startCharting(phone, product.url, day, "Ida") });
+    return await use({
+      product,
+      day,
+      directorCookies,
+      chart: (phone) => startCharting(phone, product.url, day, "Ida"),
+    });
   } finally {
     await product.stop();
   }

@@ -11,7 +11,8 @@ describe("which benches run", () => {
     const chosen = chooseBenches(["drag", "drog"]);
     expect(chosen).toEqual({
       ok: false,
-      error: 'There is no bench called "drog". Name any of fold, pad-script, drag, offline, or none for all.',
+      error:
+        'There is no bench called "drog". Name any of fold, pad-script, drag, offline, board, broadcast, or none for all.',
     });
   });
 });

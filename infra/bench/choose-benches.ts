@@ -1,6 +1,6 @@
 import { err, ok, type Result } from "@courtloom/core";
 
-export const BENCH_NAMES = ["fold", "pad-script", "drag", "offline"] as const;
+export const BENCH_NAMES = ["fold", "pad-script", "drag", "offline", "board", "broadcast"] as const;
 
 export type BenchName = (typeof BENCH_NAMES)[number];
 

@@ -1,3 +1,5 @@
+import { benchBoard } from "./board.ts";
+import { benchBroadcast } from "./broadcast.ts";
 import { type BenchName, chooseBenches } from "./choose-benches.ts";
 import { compare } from "./compare.ts";
 import { benchDrag } from "./drag.ts";
@@ -11,6 +13,8 @@ const BENCHES: Record<BenchName, Bench> = {
   "pad-script": benchPadScript,
   drag: benchDrag,
   offline: benchOffline,
+  board: benchBoard,
+  broadcast: benchBroadcast,
 };
 
 const PASSES: readonly Outcome["verdict"][] = ["kept", "printed"];

@@ -8,12 +8,13 @@ export const boardColumns = (courts: number): number => {
   if (courts <= 8) return Math.ceil(courts / 2);
   if (courts <= 16) return 4;
   if (courts <= 20) return 5;
-  return courts <= 36 ? 6 : 8;
+  if (courts <= 24) return 6;
+  return courts <= 35 ? 7 : 8;
 };
 
-/** Two rows are roomy, three dense; up to 36 courts are tight, more are tiny, so that 64 are read at once. SPEC rule BD41. */
+/** Two rows are roomy, three dense; up to 35 courts are tight, more are tiny, so that 64 are read at once. SPEC rule BD41. */
 export const boardStep = (courts: number): BoardStep => {
   if (courts <= 8) return "roomy";
   if (courts <= 12) return "dense";
-  return courts <= 36 ? "tight" : "tiny";
+  return courts <= 35 ? "tight" : "tiny";
 };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { coachingCaption } from "./coaching-caption.ts";
+import { coachingCaption, shortCaption } from "./coaching-caption.ts";
 
 describe("coaching caption", () => {
   it("[BD7] is silent where coaching is allowed", () => {
@@ -20,5 +20,10 @@ describe("coaching caption", () => {
     for (const coachingMode of ["practice", "permitted", "notPermitted", "notKnown"] as const) {
       expect(coachingCaption({ coachingMode, bothOwn: true })).toMatch(/^Both ours: speak to neither/);
     }
+  });
+
+  it("[BD7] says it in four words where there is little room", () => {
+    expect(shortCaption({ coachingMode: "notKnown", bothOwn: false })).toBe("keep figures from player");
+    expect(shortCaption({ coachingMode: "practice", bothOwn: true })).toBe("Both ours: speak to neither");
   });
 });

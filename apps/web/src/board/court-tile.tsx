@@ -49,6 +49,9 @@ export interface CourtTileProps {
 }
 
 /** One court of a day in its fixed place. Drawn again when its own court changes, and not for any other. */
+/** So many courts that the change of ends stands beside the number. */
+const isPacked = (step: BoardStep): boolean => step === "tight" || step === "tiny";
+
 export const CourtTile = memo(function CourtTile({ courtId, step, plain, quiet }: CourtTileProps) {
   const court = useBoardCourt(courtId);
   const freshness = useFreshnessKind(courtId);
@@ -57,6 +60,7 @@ export const CourtTile = memo(function CourtTile({ courtId, step, plain, quiet }
   const { tile } = court;
   const underWay = tile.state === "playing" || tile.state === "suspended";
   const blind = freshness === "blind" || (stale && underWay);
+  const showsEnds = !blind && !quiet;
   return (
     <article
       className={styles.tile}
@@ -75,6 +79,7 @@ export const CourtTile = memo(function CourtTile({ courtId, step, plain, quiet }
         <div className={styles.top}>
           <TileHeading court={court} />
           <TileFlag tile={tile} quiet={quiet} />
+          {isPacked(step) && showsEnds ? <TileEndsLine courtId={courtId} /> : null}
           <TileFreshness courtId={courtId} />
         </div>
         {tile.names ? <ScoreTable names={tile.names} own={tile.own} score={tile.score} /> : null}
@@ -84,7 +89,7 @@ export const CourtTile = memo(function CourtTile({ courtId, step, plain, quiet }
         {tile.state === "over" && tile.next ? <p className={styles.next}>Next: {tile.next}</p> : null}
         {quiet ? null : (
           <>
-            {stale ? null : <TileEndsLine courtId={courtId} />}
+            {showsEnds && !isPacked(step) ? <TileEndsLine courtId={courtId} /> : null}
             <TileBody court={court} blind={blind} />
             <TileMeta court={court} blind={blind} />
           </>

@@ -26,7 +26,10 @@ function PlanKept({ name, rate }: { readonly name: string; readonly rate: TileRa
   return (
     <div className={styles.plan} data-testid="plan-kept">
       <span>
-        plan kept <b>{countWords(rate)}</b>
+        <span className={styles.planWord}>
+          plan <span className={styles.kept}>kept </span>
+        </span>
+        <b>{countWords(rate)}</b>
       </span>
       <span className={styles.planDrawing}>
         <Shuttle what={`Plan kept, ${name}`} rate={rate} size="small" />
@@ -50,8 +53,12 @@ export function FigureBlock({ name, figures, compact }: FigureBlockProps) {
             {name}{" "}
           </span>
         ) : null}
-        {lineMissed.n === 0 ? <span>none tried yet</span> : <b>{countWords(lineMissed)}</b>}
-        <span> {besideCount(lineMissed, usualLineMissed)}</span>
+        {lineMissed.n === 0 ? (
+          <span>none tried yet</span>
+        ) : (
+          <b className={styles.number}>{countWords(lineMissed)}</b>
+        )}
+        <span className={styles.beside}> {besideCount(lineMissed, usualLineMissed)}</span>
       </p>
       <div className={styles.drawing}>
         <Shuttle

@@ -1,6 +1,6 @@
 import type { TileEnds } from "@courtloom/protocol";
 import { describe, expect, it } from "vitest";
-import { nextChangeWords } from "./next-change-words.ts";
+import { nextChangeShort, nextChangeWords } from "./next-change-words.ts";
 
 const SINCE = 1_800_000_000_000;
 const after = (seconds: number, ends: TileEnds | undefined) => nextChangeWords(ends, SINCE + seconds * 1000);
@@ -26,6 +26,17 @@ describe("how close a court is to a change of ends", () => {
     expect(after(150, { pause: rest })).toBe("Change of ends");
     const { sinceMs: _, ...unknown } = rest;
     expect(after(26, { pause: unknown, next: { kind: "gameAndOne" } })).toBe("Change of ends");
+  });
+
+  it("[BD40] says it shorter where there is little room", () => {
+    const short = (ends: TileEnds) => nextChangeShort(ends, SINCE + 26_000);
+    expect(short({ next: { kind: "gameAndOne" } })).toBe("2 games");
+    expect(short({ next: { kind: "points", points: 3 } })).toBe("3 points");
+    expect(short({ next: { kind: "points", points: 1 } })).toBe("this point");
+    const pause = { kind: "set", allowedSeconds: 120, sinceMs: SINCE } as const;
+    expect(short({ pause: { ...pause, change: true } })).toBe("now, 94 s left");
+    expect(short({ pause: { ...pause, change: false } })).toBe("set break, 94 s left");
+    expect(short({})).toBeNull();
   });
 
   it("[BD40] says whether there is a rest, and whether ends change between sets", () => {

@@ -29,6 +29,22 @@ const timeWords = ({ sinceMs, allowedSeconds }: TilePause, serverNowMs: number):
   return left > -STILL_SAID_SECONDS ? ", time is up" : "";
 };
 
+const NEXT_SHORT = {
+  game: "this game",
+  gameAndOne: "2 games",
+  later: "not this game",
+  tieBreak: "tie-break",
+  set: "this set",
+} satisfies typeof NEXT;
+
+/** The same beside a mark, where there is room for two words; null where there is nothing to say. SPEC rule BD40. */
+export const nextChangeShort = (ends: TileEnds | undefined, serverNowMs: number): string | null => {
+  if (ends?.pause) return `${ends.pause.change ? "now" : "set break"}${timeWords(ends.pause, serverNowMs)}`;
+  if (!ends?.next) return null;
+  if (ends.next.kind !== "points") return NEXT_SHORT[ends.next.kind];
+  return ends.next.points === 1 ? "this point" : `${ends.next.points} points`;
+};
+
 /** How close a court is to a change of ends, in a few words; null where there is nothing to say. SPEC rule BD40. */
 export const nextChangeWords = (ends: TileEnds | undefined, serverNowMs: number): string | null => {
   if (ends?.pause) return `${pauseName(ends.pause)}${timeWords(ends.pause, serverNowMs)}`;

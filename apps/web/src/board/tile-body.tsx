@@ -15,7 +15,9 @@ export function TileBody({ court, blind }: { readonly court: BoardCourt; readonl
     const unsent = unsentWords(heard);
     return (
       <div className={styles.blindBody}>
-        <CutThread />
+        <div className={styles.cut}>
+          <CutThread />
+        </div>
         <p className={styles.note} data-testid="blind-note">
           {blindSentence(heardAt, stale ? null : (tile.staff?.chartist ?? null))}
           {tile.staff && unsent ? ` ${unsent}.` : null}

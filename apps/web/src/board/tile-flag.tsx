@@ -15,7 +15,7 @@ export function TileFlag({ tile, quiet = false }: { readonly tile: Tile; readonl
   return (
     <p className={styles.flag} data-testid="flag">
       <Mark name={flag.mark} />
-      <span>
+      <span className={styles.words}>
         <b>{flag.word}</b>{" "}
         {flag.detail === null ? null : <span className={styles.detail}>{flag.detail}</span>}
       </span>

@@ -1,5 +1,5 @@
 import type { BoardCourt } from "@courtloom/sync";
-import { coachingCaption } from "./coaching-caption.ts";
+import { coachingCaption, shortCaption } from "./coaching-caption.ts";
 import styles from "./tile-meta.module.css";
 import { chartistWords, secondsWords, unsentWords } from "./tile-words.ts";
 
@@ -24,7 +24,10 @@ export function TileMeta({ court, blind }: { readonly court: BoardCourt; readonl
       )}
       {caption === null ? null : (
         <p className={styles.caption} data-testid="coaching">
-          {caption}
+          <span className={styles.full}>{caption}</span>
+          <span className={styles.short} aria-hidden="true">
+            {shortCaption(staff)}
+          </span>
         </p>
       )}
     </div>

@@ -1,5 +1,14 @@
+import type { Tile, TileAlert } from "@courtloom/protocol";
 import { describe, expect, it } from "vitest";
-import { blindSentence, chartistWords, flagOf, secondsWords, unsentWords } from "./tile-words.ts";
+import {
+  alertFlagOf,
+  alertState,
+  blindSentence,
+  chartistWords,
+  flagOf,
+  secondsWords,
+  unsentWords,
+} from "./tile-words.ts";
 import { wallTime } from "./wall-time.ts";
 
 const court = { state: "playing", next: null, names: null, score: null } as const;
@@ -48,5 +57,24 @@ describe("words of a tile", () => {
     expect(wallTime(ms, "Europe/London")).toBe("11:46");
     expect(wallTime(ms, "Europe/London", true)).toBe("11:46:24");
     expect(wallTime(ms, "Nowhere/Here")).toBe("10:46 UTC");
+  });
+
+  it("[BD42] flags the gravest alert by shape and word while it is played, and never after", () => {
+    const withAlerts = (state: Tile["state"], ...alerts: readonly TileAlert[]) =>
+      ({ state, staff: { alerts } }) as unknown as Tile;
+    const standing: TileAlert = { side: "A", state: "standing", since: "2–1" };
+    const easing: TileAlert = { side: "B", state: "easing", since: null };
+    expect(alertFlagOf(withAlerts("playing", standing, easing))).toEqual({
+      mark: "alert",
+      word: "Alert",
+      detail: "since 2–1",
+    });
+    expect(alertFlagOf(withAlerts("suspended", easing))).toEqual({
+      mark: "easing",
+      word: "Easing",
+      detail: null,
+    });
+    expect(alertState(withAlerts("over", standing))).toBeUndefined();
+    expect(alertFlagOf(withAlerts("playing"))).toBeNull();
   });
 });

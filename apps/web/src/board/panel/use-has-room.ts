@@ -1,7 +1,7 @@
 import { useSyncExternalStore } from "react";
 
 /** As wide as it takes to keep the panel beside the courts. */
-const WIDE = "(min-width: 1200px)";
+const WIDE = "(min-width: 1400px)";
 /** More courts than these need the whole width. */
 const MOST_COURTS_BESIDE = 16;
 
