@@ -16,6 +16,7 @@ const sideOf = (view: MatchView, side: Side, figures: PlayerFigures | undefined)
     lineMissed: rateOf(figures.lineMissed),
     lineShare: rateOf(figures.lineShare),
     ...(usual ? { usualLineMissed: usual } : {}),
+    ...(figures.planKept.n > 0 ? { planKept: rateOf(figures.planKept) } : {}),
   };
 };
 
