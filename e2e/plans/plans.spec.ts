@@ -1,5 +1,5 @@
 import { type Browser, type BrowserContext, expect, type Page, test } from "@playwright/test";
-import { EVERYWHERE, lookAt, SIZES } from "../fixtures/look-at.ts";
+import { EVERYWHERE, lookAt, picturePath, SIZES } from "../fixtures/look-at.ts";
 import { type RunningProduct, startProduct } from "../fixtures/product.ts";
 import { addMatch, DIRECTOR, makeDay, setUpAcademy } from "../fixtures/set-up-day.ts";
 import { drawBall, drawBallByFinger } from "./draw-ball.ts";
@@ -183,7 +183,7 @@ test.describe
 
       await drawBallByFinger(phone, { x: 3, y: -8 }, { x: -3, y: 9 });
       await expect(verdict(phone)).toContainText("Struck inside the baseline, from the right. Cross-court.");
-      await phone.screenshot({ path: test.info().outputPath("finger.png") });
+      await phone.screenshot({ path: picturePath("plan-by-finger-phone-light") });
       await other.close();
     });
 

@@ -30,26 +30,35 @@ const newRuleId = (): string => {
 };
 
 function PlanWords({ editor, isPlayers }: { readonly editor: PlanEditorState; readonly isPlayers: boolean }) {
+  const { draft, edit, file } = editor;
+  const academys = isPlayers && draft.words.trim() === "" ? (file.academy?.words ?? "") : "";
   return (
-    <Field
-      label="The plan in your own words"
-      hint={
-        isPlayers
-          ? "For this player. While it is empty, the academy's words hold."
-          : "One or two sentences that every player hears."
-      }
-    >
-      {(control) => (
-        <textarea
-          {...control}
-          className={`${control.className} said`}
-          rows={3}
-          maxLength={1000}
-          value={editor.draft.words}
-          onChange={({ target }) => editor.edit({ kind: "words", words: target.value })}
-        />
+    <div className={styles.section}>
+      <Field
+        label="The plan in your own words"
+        hint={
+          isPlayers
+            ? "For this player. While it is empty, the academy's words hold."
+            : "One or two sentences that every player hears."
+        }
+      >
+        {(control) => (
+          <textarea
+            {...control}
+            className={`${control.className} said`}
+            rows={3}
+            maxLength={1000}
+            value={draft.words}
+            onChange={({ target }) => edit({ kind: "words", words: target.value })}
+          />
+        )}
+      </Field>
+      {academys === "" ? null : (
+        <p>
+          The academy's: <span className="said">{academys}</span>
+        </p>
       )}
-    </Field>
+    </div>
   );
 }
 

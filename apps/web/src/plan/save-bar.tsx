@@ -24,7 +24,7 @@ export function SaveBar({ editor, onSave }: SaveBarProps) {
       <a className={`${form.button} ${styles.toTry}`} href="#try">
         Try it
       </a>
-      {isDirty ? <ActionButton label="Drop changes" onPress={drop} /> : null}
+      {isDirty ? <ActionButton label="Drop" about="changes" onPress={drop} /> : null}
       {isDirty && !conflict ? (
         <ActionButton
           primary
