@@ -51,6 +51,7 @@ export function BoardHeader({ day, deskHref, sheet }: BoardHeaderProps) {
         )}{" "}
         <span>{day.dayName}</span>
       </h1>
+      {sheet === null || stale ? null : <p className={styles.key}>Under each score: line balls missed</p>}
       {stale ? null : <Counts />}
       {sheet === null ? null : (
         <div className={styles.tools}>

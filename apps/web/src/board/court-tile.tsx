@@ -60,7 +60,7 @@ export const CourtTile = memo(function CourtTile({ courtId, step, plain, quiet }
   const { tile } = court;
   const underWay = tile.state === "playing" || tile.state === "suspended";
   const blind = freshness === "blind" || (stale && underWay);
-  const showsEnds = !blind && !quiet;
+  const showsEnds = !blind;
   return (
     <article
       className={styles.tile}
@@ -79,7 +79,7 @@ export const CourtTile = memo(function CourtTile({ courtId, step, plain, quiet }
         <div className={styles.top}>
           <TileHeading court={court} />
           <TileFlag tile={tile} quiet={quiet} />
-          {isPacked(step) && showsEnds ? <TileEndsLine courtId={courtId} /> : null}
+          {isPacked(step) && showsEnds && !quiet ? <TileEndsLine courtId={courtId} /> : null}
           <TileFreshness courtId={courtId} />
         </div>
         {tile.names ? <ScoreTable names={tile.names} own={tile.own} score={tile.score} /> : null}
@@ -87,13 +87,12 @@ export const CourtTile = memo(function CourtTile({ courtId, step, plain, quiet }
           <p className={styles.empty}>No match{tile.next ? `, ${tile.next}` : ""}</p>
         ) : null}
         {tile.state === "over" && tile.next ? <p className={styles.next}>Next: {tile.next}</p> : null}
-        {quiet ? null : (
-          <>
-            {showsEnds && !isPacked(step) ? <TileEndsLine courtId={courtId} /> : null}
-            <TileBody court={court} blind={blind} />
-            <TileMeta court={court} blind={blind} />
-          </>
-        )}
+        {/* Hidden where quiet, and still there: what is shown elsewhere must not move a court. */}
+        <div className={styles.rest}>
+          {showsEnds && !isPacked(step) ? <TileEndsLine courtId={courtId} /> : null}
+          <TileBody court={court} blind={blind} />
+          <TileMeta court={court} blind={blind} />
+        </div>
       </div>
     </article>
   );
