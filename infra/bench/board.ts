@@ -16,6 +16,8 @@ const NAME = "board";
 const REPEATS = 5;
 const RUN_MS = 5_000;
 const WALL = { width: 1920, height: 1080 } as const;
+/** Where the browser tells each of its tasks. */
+const TASKS = ["disabled-by-default-devtools.timeline"];
 /** From here the browser itself calls a task long. */
 const LONG_MS = 50;
 
@@ -38,10 +40,11 @@ type Cookies = Parameters<Awaited<ReturnType<Browser["newContext"]>>["addCookies
 
 const tasksOf = async (browser: Browser, page: Page, feed: BoardFeedServer): Promise<readonly number[]> => {
   await page.bringToFront();
-  const trace = await recordTrace(browser, async () => {
+  const play = async (): Promise<void> => {
     await page.evaluate(`performance.mark(${JSON.stringify(MARK)})`);
     await feed.play(RUN_MS);
-  });
+  };
+  const trace = await recordTrace(browser, play, TASKS);
   const tasks = mainThreadTasks(trace);
   if (!tasks.ok) throw new Error(tasks.error);
   return tasks.value;

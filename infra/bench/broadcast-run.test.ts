@@ -19,7 +19,7 @@ const broadcastTo = (viewers: number, reached: number): Broadcast => {
 };
 
 describe("a run of broadcasts", () => {
-  it("[BN11] has a time for each court and viewer, none under 0", async () => {
+  it("[BN11] has a time for each court and viewer, none under 0 ms", async () => {
     const times = await broadcastRun(broadcastTo(5, 5), 3);
     expect(times).toHaveLength(15);
     expect(Math.min(...times)).toBeGreaterThanOrEqual(0);

@@ -23,8 +23,8 @@ const until = async (isDone: () => boolean, withinMs: number): Promise<boolean> 
 };
 
 /**
- * Milliseconds from each acknowledgement to each viewer's being told; 0 for who was told before the answer was
- * read. One point per court. Throws when somebody was not told at all. Spec BN11.
+ * Milliseconds from sending each point, its commit included, to each viewer's being told. One point per court.
+ * Throws when somebody was not told at all. Spec BN11.
  */
 export const broadcastRun = async (
   broadcast: Broadcast,
@@ -41,11 +41,10 @@ export const broadcastRun = async (
   for (let court = 0; court < courts; court += 1) {
     const begin = performance.now();
     const what = await broadcast.commit(court);
-    const ackedMs = performance.now();
     const isAll = await until(() => (toldMs.get(what)?.length ?? 0) >= broadcast.viewers, withinMs);
     if (!isAll)
       throw new Error(`Only ${toldMs.get(what)?.length ?? 0} of ${broadcast.viewers} viewers were told.`);
-    latencies.push(...(toldMs.get(what) ?? []).map((ms) => Math.max(0, ms - ackedMs)));
+    latencies.push(...(toldMs.get(what) ?? []).map((ms) => ms - begin));
     toldMs.delete(what);
     await wait(Math.max(0, begin + EVERY_MS - performance.now()));
   }

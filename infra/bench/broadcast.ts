@@ -172,13 +172,15 @@ const setUp = async (url: string): Promise<{ readonly day: BigDay; readonly cook
   }
 };
 
-/** From a point's acknowledgement to every board, 64 courts and 300 viewers, against a bare broadcast. Spec BN11. */
+/** From sending a point to every board, 64 courts and 300 viewers, against a bare broadcast. Spec BN11. */
 export const benchBroadcast: Bench = async () => {
   const product = await startProduct("bench-broadcast");
   const floor = await startFloor();
   try {
     const { day, cookie } = await setUp(product.url);
-    console.log(`broadcast: from commit to board, ${COURTS} courts, ${VIEWERS} viewers`);
+    console.log(
+      `broadcast: from sending a point, its commit included, to every board, ${COURTS} courts, ${VIEWERS} viewers`,
+    );
     const boards = await openBoards(product.url, cookie, day);
     const bytes = await tileBytes(product.url, cookie, day.dayId);
     const bare = await openFloor(floor.url, bytes);

@@ -18,7 +18,7 @@ describe("tasks on the main thread", () => {
       event("RunTask", 3_000, 8_000, { pid: 8 }),
       event("Layout", 3_000, 8_000),
       mark,
-      event("ThreadControllerImpl::RunTask", 9_000, 250),
+      event("RunTask", 9_000, 250),
     ]);
     expect(tasks).toEqual({ ok: true, value: [4.5, 0.25] });
   });

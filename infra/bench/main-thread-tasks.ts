@@ -10,7 +10,7 @@ export interface TaskEvent {
   readonly dur?: number;
 }
 
-const RUN_TASK = ["RunTask", "ThreadControllerImpl::RunTask"];
+const RUN_TASK = "RunTask";
 
 /**
  * How long each task on the main thread of the page with the mark took, in ms, from the mark on. The error is
@@ -21,7 +21,7 @@ export const mainThreadTasks = (trace: readonly TaskEvent[]): Result<readonly nu
   if (!mark) return err("The trace does not hold the page's mark.");
   const tasks = trace.filter(
     ({ name, pid, tid, ts, dur }) =>
-      RUN_TASK.includes(name) && pid === mark.pid && tid === mark.tid && ts >= mark.ts && dur !== undefined,
+      name === RUN_TASK && pid === mark.pid && tid === mark.tid && ts >= mark.ts && dur !== undefined,
   );
   return tasks.length === 0
     ? err("The trace holds no task of the page.")

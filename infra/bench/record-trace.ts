@@ -5,7 +5,11 @@ import type { TraceEvent } from "./drag-latencies.ts";
 const CATEGORIES = ["devtools.timeline", "blink.user_timing"];
 
 /** The browser's own trace of what happens during `run`. */
-export const recordTrace = async (browser: Browser, run: () => Promise<void>): Promise<TraceEvent[]> => {
+export const recordTrace = async (
+  browser: Browser,
+  run: () => Promise<void>,
+  alsoCategories: readonly string[] = [],
+): Promise<TraceEvent[]> => {
   const protocol = await browser.newBrowserCDPSession();
   const events: TraceEvent[] = [];
   protocol.on("Tracing.dataCollected", ({ value }) => {
@@ -13,7 +17,7 @@ export const recordTrace = async (browser: Browser, run: () => Promise<void>): P
   });
   await protocol.send("Tracing.start", {
     transferMode: "ReportEvents",
-    traceConfig: { includedCategories: CATEGORIES, excludedCategories: ["*"] },
+    traceConfig: { includedCategories: [...CATEGORIES, ...alsoCategories], excludedCategories: ["*"] },
   });
   await run();
   const complete = new Promise<void>((resolve) => protocol.once("Tracing.tracingComplete", () => resolve()));
