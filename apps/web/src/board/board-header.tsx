@@ -5,7 +5,7 @@ import { useBoardFacts } from "./board-facts.ts";
 import type { BoardTools } from "./board-tools.ts";
 import { countItems } from "./day-counts.ts";
 import { PanelSheet } from "./panel/panel-sheet.tsx";
-import { useBoardMirror, useDayCounts, useTicking } from "./use-board.ts";
+import { useBoardMirror, useDayCounts, useEachSecond } from "./use-board.ts";
 import { wallTime } from "./wall-time.ts";
 
 function Counts() {
@@ -24,7 +24,7 @@ function Counts() {
 
 function AcademyClock({ timeZone }: { readonly timeZone: string }) {
   const mirror = useBoardMirror();
-  const now = useTicking(() => wallTime(mirror.serverNowMs(), timeZone));
+  const now = useEachSecond(() => wallTime(mirror.serverNowMs(), timeZone));
   return <time className={styles.clock}>{now}</time>;
 }
 

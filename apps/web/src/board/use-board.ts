@@ -49,6 +49,10 @@ export const useTicking = <T extends string | number>(read: () => T): T => {
   return useSyncExternalStore(subscribe, read, read);
 };
 
+/** A value that time alone changes, looked at once a second. */
+export const useEachSecond = <T extends string | number>(read: () => T): T =>
+  useSyncExternalStore(secondTicker.subscribe, read, read);
+
 const freshnessNow = (mirror: BoardMirror, courtId: string): Freshness => {
   const court = mirror.get().board.courts.get(courtId);
   if (!court) return { kind: "none" };
