@@ -1,10 +1,11 @@
 import { readFileSync } from "node:fs";
-import type { EntryBody, FrozenWatch, MatchView } from "@courtloom/match-log";
+import type { EntryBody, MatchView } from "@courtloom/match-log";
 import { foldLog } from "@courtloom/match-log";
 import { idAt, makeLog, openedWith, pointTo } from "@courtloom/match-log/testing";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { FigureAttempt } from "../figures/attempts-of.ts";
+import { watchWith } from "../testing/sample-watch.ts";
 import { watchCourse } from "./watch-course.ts";
 
 interface StateCase {
@@ -24,21 +25,6 @@ interface StateCase {
 const { cases } = JSON.parse(
   readFileSync(new URL("../../../../shared/vectors/alert-state.json", import.meta.url), "utf8"),
 ) as { cases: readonly StateCase[] };
-
-const watch = (changes: Partial<FrozenWatch> = {}): FrozenWatch => ({
-  side: "A",
-  rate: "lineMissed",
-  version: 1,
-  usual: 0.25,
-  source: "own",
-  up: 60,
-  down: 32,
-  horizon: 200,
-  red: { first: 200, late: 200 },
-  amber: { first: 120, late: 120 },
-  alpha: 0.05,
-  ...changes,
-});
 
 /** A match of points that were drawn, won as the letters say. */
 const matchOf = (letters: string, bodies: readonly EntryBody[] = []): MatchView => {
@@ -64,7 +50,7 @@ describe("a watch over a match", () => {
     const { u, d, H, x } = input;
     const seen = watchCourse(
       view,
-      watch({ up: u, down: d, red: { first: H, late: H } }),
+      watchWith({ up: u, down: d, red: { first: H, late: H } }),
       x.map((event, at) => ({ at, event: event === 1 })),
     );
     const raises = expected.events.filter(([kind]) => kind === "raise");
@@ -79,9 +65,9 @@ describe("a watch over a match", () => {
   });
 
   it("[WA4] is silent when it notices, stands when it raises, and says since when", () => {
-    const three = watchCourse(matchOf(deuces(4)), watch(), attempts("oxx"));
+    const three = watchCourse(matchOf(deuces(4)), watchWith(), attempts("oxx"));
     expect([three.state, three.episodes]).toEqual(["noticed", []]);
-    const raised = watchCourse(matchOf(deuces(6)), watch(), attempts("oxxxx"));
+    const raised = watchCourse(matchOf(deuces(6)), watchWith(), attempts("oxxxx"));
     expect(raised).toMatchObject({
       state: "standing",
       match: { x: 4, n: 5, offPlan: 0 },
@@ -95,16 +81,16 @@ describe("a watch over a match", () => {
 
   it("[WA5] closes an alert that eased at the change of ends; a raise before that goes on with it", () => {
     const events = "xxxxoooo";
-    const before = watchCourse(matchOf(deuces(9)), watch(), attempts(events));
+    const before = watchCourse(matchOf(deuces(9)), watchWith(), attempts(events));
     expect(before.state).toBe("easing");
-    const again = watchCourse(matchOf(deuces(13)), watch(), attempts(`${events}xxxx`));
+    const again = watchCourse(matchOf(deuces(13)), watchWith(), attempts(`${events}xxxx`));
     expect(again).toMatchObject({ state: "standing", episodes: [{ episode: 1 }] });
-    const changed = watchCourse(matchOf(`${deuces(8)}AA`), watch(), attempts(events));
+    const changed = watchCourse(matchOf(`${deuces(8)}AA`), watchWith(), attempts(events));
     expect(changed).toMatchObject({
       state: "quiet",
       episodes: [{ episode: 1, easedBy: idOfPoint(7), closedBy: idOfPoint(9) }],
     });
-    const second = watchCourse(matchOf(`${deuces(8)}AA${"AB".repeat(3)}`), watch(), [
+    const second = watchCourse(matchOf(`${deuces(8)}AA${"AB".repeat(3)}`), watchWith(), [
       ...attempts(events),
       ...[10, 11, 12, 13].map((at) => ({ at, event: true })),
     ]);
@@ -115,7 +101,7 @@ describe("a watch over a match", () => {
   });
 
   it("[WA3] beyond the horizon the later thresholds hold and the evidence is carried over", () => {
-    const late = watch({ horizon: 3, red: { first: 200, late: 300 }, amber: { first: 120, late: 250 } });
+    const late = watchWith({ horizon: 3, red: { first: 200, late: 300 }, amber: { first: 120, late: 250 } });
     expect(watchCourse(matchOf(deuces(6)), late, attempts("xxxx")).state).toBe("quiet");
     expect(watchCourse(matchOf(deuces(6)), late, attempts("xxxxx")).state).toBe("standing");
   });
@@ -132,12 +118,12 @@ describe("a watch over a match", () => {
     };
     const from = (first: number, events: string): FigureAttempt[] =>
       [...events].map((c, i) => ({ at: first + i, event: c === "x" }));
-    expect(watchCourse(mixed(2, 10), watch(), from(2, "xxxx"))).toMatchObject({
+    expect(watchCourse(mixed(2, 10), watchWith(), from(2, "xxxx"))).toMatchObject({
       state: "noticed",
       isDoubtful: true,
       episodes: [],
     });
-    expect(watchCourse(mixed(2, 18), watch(), from(2, "xxxxxxxxxxxxxxxxxx"))).toMatchObject({
+    expect(watchCourse(mixed(2, 18), watchWith(), from(2, "xxxxxxxxxxxxxxxxxx"))).toMatchObject({
       state: "standing",
       isDoubtful: false,
       episodes: [{ raisedBy: idOfPoint(19) }],
@@ -149,7 +135,7 @@ describe("a watch over a match", () => {
     const points = [...deuces(6)].map((w) => pointTo(w === "A" ? "A" : "B", { level: "every" }));
     const view = foldLog(makeLog([...points.slice(0, 1), stuck, ...points.slice(1)], openedWith()));
     if (!view.ok) throw new Error(view.error);
-    expect(watchCourse(view.value, watch(), attempts("xxxxx"))).toMatchObject({
+    expect(watchCourse(view.value, watchWith(), attempts("xxxxx"))).toMatchObject({
       isDoubtful: true,
       episodes: [],
     });
@@ -161,8 +147,8 @@ describe("a watch over a match", () => {
       { at: 1, event: true },
       { at: 2, event: false, offPlan: true },
     ];
-    expect(watchCourse(matchOf(deuces(4)), watch(), some).match).toEqual({ x: 2, n: 3, offPlan: 1 });
-    expect(watchCourse(matchOf(""), watch(), [])).toMatchObject({
+    expect(watchCourse(matchOf(deuces(4)), watchWith(), some).match).toEqual({ x: 2, n: 3, offPlan: 1 });
+    expect(watchCourse(matchOf(""), watchWith(), [])).toMatchObject({
       state: "quiet",
       match: { x: 0, n: 0, offPlan: 0 },
       strength: 0,
@@ -174,8 +160,10 @@ describe("a watch over a match", () => {
     fc.assert(
       fc.property(fc.array(fc.boolean(), { maxLength: 40 }), (events) => {
         const all = events.map((event, at): FigureAttempt => ({ at, event }));
-        const whole = watchCourse(matchOf(deuces(events.length)), watch(), all);
-        const early = events.map((_, n) => watchCourse(matchOf(deuces(n + 1)), watch(), all.slice(0, n + 1)));
+        const whole = watchCourse(matchOf(deuces(events.length)), watchWith(), all);
+        const early = events.map((_, n) =>
+          watchCourse(matchOf(deuces(n + 1)), watchWith(), all.slice(0, n + 1)),
+        );
         // What was raised once is raised in every later look.
         for (const { episodes } of early)
           expect(whole.episodes.map(({ raisedBy }) => raisedBy)).toEqual(

@@ -1,21 +1,8 @@
-import { type EntryBody, type FrozenWatch, foldLog, type Shot } from "@courtloom/match-log";
+import { type EntryBody, foldLog, type Shot } from "@courtloom/match-log";
 import { idAt, makeLog, openedWith, pointTo } from "@courtloom/match-log/testing";
 import { describe, expect, it } from "vitest";
+import { watchWith } from "../testing/sample-watch.ts";
 import { watchesOf } from "./watches-of.ts";
-
-const watch: FrozenWatch = {
-  side: "A",
-  rate: "lineMissed",
-  version: 1,
-  usual: 0.25,
-  source: "own",
-  up: 60,
-  down: 32,
-  horizon: 40,
-  red: { first: 200, late: 220 },
-  amber: { first: 120, late: 140 },
-  alpha: 0.05,
-};
 
 /** A ball of side A from the near end's right corner, straight on. */
 const line = (missed: boolean): Shot => ({
@@ -39,7 +26,7 @@ const drawn = (missed: boolean): Extract<EntryBody, { kind: "PointCharted" }> =>
 };
 
 const watched = (bodies: readonly EntryBody[]) => {
-  const view = foldLog(makeLog(bodies, openedWith({ watches: [watch] })));
+  const view = foldLog(makeLog(bodies, openedWith({ watches: [watchWith()] })));
   if (!view.ok) throw new Error(view.error);
   return watchesOf(view.value);
 };
