@@ -15,7 +15,7 @@ export type PaintDrag = (drag: Drag) => void;
 /** A finger that moved less than this, in CSS pixels, touched and did not drag. */
 const TOUCH_RADIUS_PX = 14;
 
-/** Where the court lies on the screen; it stays there while a finger draws. */
+/** Where the court lies on the screen. */
 type Corner = Pick<DOMRect, "left" | "top">;
 
 const placeOf = (event: Pick<MouseEvent, "clientX" | "clientY">, { left, top }: Corner): ScreenPoint => ({
@@ -25,7 +25,6 @@ const placeOf = (event: Pick<MouseEvent, "clientX" | "clientY">, { left, top }: 
 
 interface Held {
   readonly pointer: number;
-  readonly corner: Corner;
   readonly start: ScreenPoint;
   readonly moved: boolean;
   readonly drag: Drag;
@@ -75,6 +74,7 @@ interface DragOptions {
 export const useDrag = ({ map, onDrawn, readingOf }: DragOptions) => {
   const held = useRef<Held | undefined>(undefined);
   const surface = useRef<SVGSVGElement>(null);
+  const corner = useRef<Corner>({ left: 0, top: 0 });
   const painter = useRef<PaintDrag | undefined>(undefined);
   const reading = useRef("");
   const [live, setLive] = useState<Drag | undefined>(undefined);
@@ -88,9 +88,13 @@ export const useDrag = ({ map, onDrawn, readingOf }: DragOptions) => {
     const moved = before.moved || far;
     return moved ? { ...before, moved, drag: { from: before.drag.from, to: toCourt(map, at) } } : before;
   };
+  // A notice that comes or goes moves the court under a finger; its size and with it the map change then too.
+  useLayoutEffect(() => {
+    if (surface.current && map) corner.current = surface.current.getBoundingClientRect();
+  }, [map]);
   const onMove = (event: globalThis.PointerEvent): void => {
     if (held.current?.pointer !== event.pointerId) return;
-    const next = moveTo(held.current, placeOf(event, held.current.corner));
+    const next = moveTo(held.current, placeOf(event, corner.current));
     if (next === held.current) return;
     held.current = next;
     painter.current?.(next.drag);
@@ -102,14 +106,13 @@ export const useDrag = ({ map, onDrawn, readingOf }: DragOptions) => {
     onPointerDown: (event: PointerEvent<SVGSVGElement>) => {
       if (held.current || (event.pointerType === "mouse" && event.button !== 0)) return;
       event.currentTarget.setPointerCapture(event.pointerId);
-      const { left, top } = event.currentTarget.getBoundingClientRect();
-      const corner = { left, top };
-      const start = placeOf(event, corner);
-      follow({ pointer: event.pointerId, corner, start, moved: false, drag: { from: toCourt(map, start) } });
+      corner.current = event.currentTarget.getBoundingClientRect();
+      const start = placeOf(event, corner.current);
+      follow({ pointer: event.pointerId, start, moved: false, drag: { from: toCourt(map, start) } });
     },
     onPointerUp: (event: PointerEvent<SVGSVGElement>) => {
       if (held.current?.pointer !== event.pointerId) return;
-      const { drag } = moveTo(held.current, placeOf(event, held.current.corner));
+      const { drag } = moveTo(held.current, placeOf(event, corner.current));
       follow(undefined);
       onDrawn(drag);
     },
