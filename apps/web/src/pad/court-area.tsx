@@ -58,7 +58,7 @@ const SizedCourt = (props: CourtAreaProps & { readonly size: Size }) => {
   const map = useMemo(() => makeCourtMap(frame.seat, size.width, height), [frame.seat, size.width, height]);
   const strokeOf = ({ from, to }: Drag) =>
     to && readStroke({ ...frame, striker: strikerOf(props, from), from, to });
-  const { live, handlers, surface, painter } = useDrag({
+  const { live, handlers, surface, brush } = useDrag({
     map,
     onDrawn,
     readingOf: (drag) => readingOf(strokeOf(drag)),
@@ -84,7 +84,7 @@ const SizedCourt = (props: CourtAreaProps & { readonly size: Size }) => {
         top={opened ?? shots.length - 1}
         live={live ? { drag: live, stroke } : keyed && { drag: keyed, stroke: undefined }}
         surface={surface}
-        painter={painter}
+        brush={brush}
         // On the way of Tab, for keys draw here.
         handlers={{ tabIndex: 0, ...handlers }}
         width={size.width}

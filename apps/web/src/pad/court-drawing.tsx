@@ -8,7 +8,7 @@ import type { CourtMap } from "./court-map.ts";
 import { DrawnBalls } from "./drawn-balls.tsx";
 import { LiveShot } from "./live-shot.tsx";
 import type { PointFrame } from "./point-draft.ts";
-import type { Drag, PaintDrag } from "./use-drag.ts";
+import type { Brush, Drag } from "./use-drag.ts";
 
 interface CourtDrawingProps {
   readonly map: CourtMap;
@@ -19,7 +19,7 @@ interface CourtDrawingProps {
   readonly top: number;
   readonly live: { readonly drag: Drag; readonly stroke: Stroke | undefined } | undefined;
   readonly surface: RefObject<SVGSVGElement | null>;
-  readonly painter: RefObject<PaintDrag | undefined>;
+  readonly brush: RefObject<Brush>;
   readonly handlers: SVGProps<SVGSVGElement>;
   readonly width: number;
   readonly height: number;
@@ -30,7 +30,7 @@ interface CourtDrawingProps {
  * whatever drives the page can turn centimetres into pixels.
  */
 export const CourtDrawing = (props: CourtDrawingProps) => {
-  const { map, names, frame, shots, top, live, surface, painter, handlers, width, height } = props;
+  const { map, names, frame, shots, top, live, surface, brush, handlers, width, height } = props;
   return (
     <svg
       ref={surface}
@@ -47,7 +47,7 @@ export const CourtDrawing = (props: CourtDrawingProps) => {
     >
       <CourtGround {...{ map, names, frame, width, height }} />
       <DrawnBalls {...{ map, frame, shots, top }} isDrawing={live !== undefined} />
-      {live && <LiveShot map={map} drag={live.drag} stroke={live.stroke} painter={painter} />}
+      {live && <LiveShot map={map} drag={live.drag} stroke={live.stroke} brush={brush} />}
     </svg>
   );
 };

@@ -3,15 +3,14 @@ import { type RefObject, useCallback, useLayoutEffect, useRef } from "react";
 import styles from "./court.module.css";
 import { type CourtMap, type ScreenPoint, toScreen } from "./court-map.ts";
 import { isSurelyOut } from "./drawn-shot.tsx";
-import type { Drag, PaintDrag } from "./use-drag.ts";
+import type { Brush, Drag } from "./use-drag.ts";
 
 interface LiveShotProps {
   readonly map: CourtMap;
   readonly drag: Drag;
   /** Undefined for a touch. */
   readonly stroke: Stroke | undefined;
-  /** Where whoever follows the finger finds how to paint it. */
-  readonly painter: RefObject<PaintDrag | undefined>;
+  readonly brush: RefObject<Brush>;
 }
 
 /** Half the width of the cross where a ball was missed, in CSS pixels. */
@@ -46,10 +45,10 @@ const ENDS: Readonly<
  * so that the thread keeps up with the finger on a slow phone; React only says what kind of ball it is. All parts are
  * lines, discs by their round ends: a line's places are no style, so that none is worked out anew. SPEC BN5.
  */
-export const LiveShot = ({ map, drag, stroke, painter }: LiveShotProps) => {
+export const LiveShot = ({ map, drag, stroke, brush }: LiveShotProps) => {
   const group = useRef<SVGGElement>(null);
-  const paint = useCallback<PaintDrag>(
-    ({ from, to }) => {
+  const paint = useCallback(
+    ({ from, to }: Drag): void => {
       const start = toScreen(map, from);
       const end = to ? toScreen(map, to) : start;
       for (const part of group.current?.children ?? []) {
@@ -60,10 +59,11 @@ export const LiveShot = ({ map, drag, stroke, painter }: LiveShotProps) => {
     [map],
   );
   useLayoutEffect(() => {
-    painter.current = paint;
-    paint(drag);
+    const held = brush.current;
+    held.paint = paint;
+    paint(held.drag ?? drag);
     return () => {
-      painter.current = undefined;
+      held.paint = undefined;
     };
   });
   return (

@@ -1,5 +1,5 @@
 import type { SeenPoint } from "@courtloom/tennis";
-import { type PointerEvent, type RefObject, useLayoutEffect, useRef, useState } from "react";
+import { type PointerEvent, useEffect, useLayoutEffect, useRef, useState } from "react";
 import { flushSync } from "react-dom";
 import { type CourtMap, type ScreenPoint, toCourt } from "./court-map.ts";
 
@@ -9,8 +9,13 @@ export interface Drag {
   readonly to?: SeenPoint;
 }
 
-/** Puts a drag on the screen at once, beside what React draws. */
-export type PaintDrag = (drag: Drag) => void;
+/** What puts a drag on the screen at once, beside what React draws. */
+export interface Brush {
+  /** Where the finger is now, which React may not know yet; absent while none draws. */
+  drag?: Drag | undefined;
+  /** Absent while nothing can be painted on. */
+  paint?: ((drag: Drag) => void) | undefined;
+}
 
 /** A finger that moved less than this, in CSS pixels, touched and did not drag. */
 const TOUCH_RADIUS_PX = 14;
@@ -30,34 +35,31 @@ interface Held {
   readonly drag: Drag;
 }
 
-const stop = (event: Event): void => event.stopPropagation();
-
 /**
- * Hands every movement over the court straight to `onMove`, and keeps it from the rest of the page, which has nothing
- * to do with it: at each movement React would look for its own listeners all the way up.
+ * Hands movements to `take` before the page sees them, and keeps from the page those that it takes: nothing else has to
+ * do with them, and React would look for its own listeners all the way up at each.
  */
-const useMovements = (
-  surface: RefObject<SVGSVGElement | null>,
-  onMove: (event: globalThis.PointerEvent) => void,
-): void => {
-  const latest = useRef(onMove);
+const useMovements = (take: (event: globalThis.PointerEvent) => void, isDrawing: () => boolean): void => {
+  const latest = useRef({ take, isDrawing });
   useLayoutEffect(() => {
-    latest.current = onMove;
+    latest.current = { take, isDrawing };
   });
-  useLayoutEffect(() => {
-    const court = surface.current;
-    if (!court) return;
-    const take = (event: globalThis.PointerEvent): void => {
+  useEffect(() => {
+    const onPointer = (event: globalThis.PointerEvent): void => {
+      if (!latest.current.isDrawing()) return;
       event.stopPropagation();
-      latest.current(event);
+      latest.current.take(event);
     };
-    court.addEventListener("pointermove", take);
-    court.addEventListener("touchmove", stop, { passive: true });
+    const onTouch = (event: TouchEvent): void => {
+      if (latest.current.isDrawing()) event.stopPropagation();
+    };
+    window.addEventListener("pointermove", onPointer, { capture: true });
+    window.addEventListener("touchmove", onTouch, { capture: true, passive: true });
     return () => {
-      court.removeEventListener("pointermove", take);
-      court.removeEventListener("touchmove", stop);
+      window.removeEventListener("pointermove", onPointer, { capture: true });
+      window.removeEventListener("touchmove", onTouch, { capture: true });
     };
-  }, [surface]);
+  }, []);
 };
 
 interface DragOptions {
@@ -75,11 +77,12 @@ export const useDrag = ({ map, onDrawn, readingOf }: DragOptions) => {
   const held = useRef<Held | undefined>(undefined);
   const surface = useRef<SVGSVGElement>(null);
   const corner = useRef<Corner>({ left: 0, top: 0 });
-  const painter = useRef<PaintDrag | undefined>(undefined);
+  const brush = useRef<Brush>({});
   const reading = useRef("");
   const [live, setLive] = useState<Drag | undefined>(undefined);
   const follow = (next: Held | undefined): void => {
     held.current = next;
+    brush.current.drag = next?.drag;
     reading.current = next ? readingOf(next.drag) : "";
     setLive(next?.drag);
   };
@@ -93,15 +96,18 @@ export const useDrag = ({ map, onDrawn, readingOf }: DragOptions) => {
     if (surface.current && map) corner.current = surface.current.getBoundingClientRect();
   }, [map]);
   const onMove = (event: globalThis.PointerEvent): void => {
-    if (held.current?.pointer !== event.pointerId) return;
-    const next = moveTo(held.current, placeOf(event, corner.current));
-    if (next === held.current) return;
+    const before = held.current;
+    if (before?.pointer !== event.pointerId) return;
+    const next = moveTo(before, placeOf(event, corner.current));
+    if (next === before) return;
     held.current = next;
-    painter.current?.(next.drag);
-    // Movements come just before a frame; drawn by React's own schedule it would be seen one frame later. SPEC BN5.
-    if (readingOf(next.drag) !== reading.current) flushSync(() => follow(next));
+    brush.current.drag = next.drag;
+    brush.current.paint?.(next.drag);
+    // A touch becomes a thread in this very frame; what is said of it may come one later. SPEC BN5.
+    if (!before.moved) flushSync(() => follow(next));
+    else if (readingOf(next.drag) !== reading.current) follow(next);
   };
-  useMovements(surface, onMove);
+  useMovements(onMove, () => held.current !== undefined);
   const handlers = {
     onPointerDown: (event: PointerEvent<SVGSVGElement>) => {
       if (held.current || (event.pointerType === "mouse" && event.button !== 0)) return;
@@ -120,5 +126,5 @@ export const useDrag = ({ map, onDrawn, readingOf }: DragOptions) => {
       if (held.current?.pointer === event.pointerId) follow(undefined);
     },
   };
-  return { live, handlers, surface, painter };
+  return { live, handlers, surface, brush };
 };
