@@ -1,3 +1,16 @@
+export type {
+  AlertCount,
+  AlertKey,
+  AlertLine,
+  AlertMarks,
+  AlertRun,
+  AlertState,
+  AlertWithdrawal,
+  MarkedBy,
+  SnoozeEnd,
+} from "./alert-line.ts";
+export { ALERT_STATES, SNOOZE_ENDS } from "./alert-line.ts";
+export type { AlertNotices, Alerts } from "./down/alerts.ts";
 export type { BoardHeard } from "./down/board-heard.ts";
 export type { BoardTile } from "./down/board-tile.ts";
 export type { CourtEntries } from "./down/court-entries.ts";
@@ -41,6 +54,10 @@ export type {
   TileState,
 } from "./tile.ts";
 export { TILE_ALERT_STATES, TILE_STATES } from "./tile.ts";
+export type { AlertMark, AlertMarkReply, MarkAsked } from "./up/alert-mark.ts";
+export { alertMarkShape, MAX_SNOOZE_REASON } from "./up/alert-mark.ts";
+export type { AlertMember, AlertsSnapshot, AlertsWatch, AlertsWatchReply } from "./up/alerts-watch.ts";
+export { alertsWatchShape } from "./up/alerts-watch.ts";
 export type { BoardSnapshot, BoardView, BoardWatch, BoardWatchReply } from "./up/board-watch.ts";
 export { BOARD_VIEWS, boardWatchShape } from "./up/board-watch.ts";
 export type { CourtRead, CourtReadReply } from "./up/court-read.ts";
