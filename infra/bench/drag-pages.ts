@@ -41,6 +41,9 @@ export const openDraggedPad = async (browser: Browser, { chart }: BenchDay): Pro
     await drawThread(phone, await courtBox(phone), from, to);
     await phone.getByTestId(`chip-${i}`).waitFor();
   }
+  // Set up with a mouse, which the browser goes on asking what it is over; a phone has none, and opened anew neither.
+  await phone.reload();
+  await phone.getByTestId("chip-2").waitFor();
   return slowed(phone, await courtBox(phone));
 };
 
