@@ -19,7 +19,8 @@ const arrow = (x: number, y: number, angle: number, size: number): string => {
 
 const threadPath = (from: ScreenPoint, to: ScreenPoint): string => `M${from.x} ${from.y}L${to.x} ${to.y}`;
 
-const crossPath = (x: number, y: number): string => `M${x - 9} ${y - 9}l18 18m0 -18l-18 18`;
+/** A cross where a ball was missed, in CSS pixels. */
+export const crossPath = (x: number, y: number): string => `M${x - 9} ${y - 9}l18 18m0 -18l-18 18`;
 
 /** Ended net, wide or long whatever the error of drawing. */
 export const isSurelyOut = (stroke: Stroke | undefined): boolean =>

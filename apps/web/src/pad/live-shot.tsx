@@ -1,8 +1,8 @@
 import type { Stroke } from "@courtloom/tennis";
-import { type RefObject, useCallback, useLayoutEffect, useRef } from "react";
+import { type ReactNode, type RefObject, useCallback, useId, useLayoutEffect, useRef } from "react";
 import styles from "./court.module.css";
 import { type CourtMap, type ScreenPoint, toScreen } from "./court-map.ts";
-import { isSurelyOut } from "./drawn-shot.tsx";
+import { crossPath, isSurelyOut } from "./drawn-shot.tsx";
 import type { Brush, Drag } from "./use-drag.ts";
 
 interface LiveShotProps {
@@ -13,8 +13,12 @@ interface LiveShotProps {
   readonly brush: RefObject<Brush>;
 }
 
-/** Half the width of the cross where a ball was missed, in CSS pixels. */
-const CROSS_PX = 9;
+/** Around the place that is pointed at, and no larger than what it holds. */
+const Mark = ({ id, children }: { readonly id: string; readonly children: ReactNode }) => (
+  <marker id={id} markerUnits="userSpaceOnUse" overflow="visible" refX={0} refY={0}>
+    {children}
+  </marker>
+);
 
 const putLine = (line: Element, from: ScreenPoint, to: ScreenPoint): void => {
   line.setAttribute("x1", String(from.x));
@@ -23,38 +27,20 @@ const putLine = (line: Element, from: ScreenPoint, to: ScreenPoint): void => {
   line.setAttribute("y2", String(to.y));
 };
 
-/** Where each part of the ball lies, by its `data-part`. */
-const ENDS: Readonly<
-  Record<string, (from: ScreenPoint, to: ScreenPoint) => readonly [ScreenPoint, ScreenPoint]>
-> = {
-  thread: (from, to) => [from, to],
-  start: (from) => [from, from],
-  end: (_, to) => [to, to],
-  falling: (_, { x, y }) => [
-    { x: x - CROSS_PX, y: y - CROSS_PX },
-    { x: x + CROSS_PX, y: y + CROSS_PX },
-  ],
-  rising: (_, { x, y }) => [
-    { x: x - CROSS_PX, y: y + CROSS_PX },
-    { x: x + CROSS_PX, y: y - CROSS_PX },
-  ],
-};
-
 /**
  * The ball that is being drawn. Its places are written straight to the page at each movement, not drawn by React,
- * so that the thread keeps up with the finger on a slow phone; React only says what kind of ball it is. All parts are
- * lines, discs by their round ends: a line's places are no style, so that none is worked out anew. SPEC BN5.
+ * so that the thread keeps up with the finger on a slow phone; React only says what kind of ball it is. Two lines are
+ * all that moves: their places are no style, so that none is worked out anew, and the discs at their ends are markers,
+ * which go with them. SPEC BN5.
  */
 export const LiveShot = ({ map, drag, stroke, brush }: LiveShotProps) => {
-  const group = useRef<SVGGElement>(null);
+  const thread = useRef<SVGGElement>(null);
+  const id = useId();
   const paint = useCallback(
     ({ from, to }: Drag): void => {
       const start = toScreen(map, from);
       const end = to ? toScreen(map, to) : start;
-      for (const part of group.current?.children ?? []) {
-        const ends = ENDS[part.getAttribute("data-part") ?? ""];
-        if (ends) putLine(part, ...ends(start, end));
-      }
+      for (const line of thread.current?.children ?? []) putLine(line, start, end);
     },
     [map],
   );
@@ -67,16 +53,19 @@ export const LiveShot = ({ map, drag, stroke, brush }: LiveShotProps) => {
     };
   });
   return (
-    <g ref={group} className={styles.thread} data-direction={stroke?.direction ?? "none"} data-weight="live">
-      {drag.to && <line className={styles.halo} data-part="thread" />}
-      {drag.to && <line data-part="thread" />}
-      <line className={styles.ring} data-part="start" />
-      <line className={styles.ringHole} data-part="start" />
-      {drag.to && isSurelyOut(stroke) && <line className={styles.missed} data-part="falling" />}
-      {drag.to && isSurelyOut(stroke) && <line className={styles.missed} data-part="rising" />}
-      {drag.to && <line className={styles.fingerEdge} data-part="end" />}
-      {drag.to && <line className={styles.finger} data-part="end" />}
-      {drag.to && <line className={styles.tip} data-part="end" />}
+    <g className={styles.thread} data-direction={stroke?.direction ?? "none"} data-weight="live">
+      <Mark id={`${id}struck`}>
+        <circle className={styles.struck} r={8} />
+      </Mark>
+      <Mark id={`${id}finger`}>
+        <circle className={styles.finger} r={24} />
+        <circle className={styles.tip} r={5} />
+        {isSurelyOut(stroke) && <path className={styles.missed} d={crossPath(0, 0)} />}
+      </Mark>
+      <g ref={thread}>
+        <line className={styles.halo} />
+        <line markerStart={`url(#${id}struck)`} {...(drag.to ? { markerEnd: `url(#${id}finger)` } : {})} />
+      </g>
     </g>
   );
 };
