@@ -46,4 +46,15 @@ export type { Episode, Moment, Tried, WatchState, WatchView } from "./watches/al
 export { WATCH_STATES } from "./watches/alert.ts";
 export type { WatchDesign } from "./watches/freeze-watch.ts";
 export { freezeWatch, WATCH_VERSION } from "./watches/freeze-watch.ts";
+export { watchDesigns } from "./watches/watch-designs.ts";
+export type { WatchedPlayers, WatchSettingProblem, WatchSettings } from "./watches/watch-settings.ts";
+export {
+  checkWatchSettings,
+  DEFAULT_WATCH_SETTINGS,
+  HIGHEST_ALPHA,
+  MOST_WATCHED,
+  settingsForPlayer,
+  WATCH_SETTING_PROBLEMS,
+  watchSettingProblemText,
+} from "./watches/watch-settings.ts";
 export { watchesOf } from "./watches/watches-of.ts";
