@@ -1,3 +1,4 @@
+export { alertKeyText } from "./alert-key-text.ts";
 export type { Channel, ChannelOptions, ChannelState } from "./channel.ts";
 export { createChannel } from "./channel.ts";
 export type { Lane, LaneOptions } from "./create-lane.ts";
@@ -13,7 +14,11 @@ export type { LaneRecord } from "./lane-record.ts";
 export type { LaneAction, LaneEnv, LaneEvent, LaneState, LaneStep } from "./lane-state.ts";
 export type { LaneSignal, LaneStatus, QuarantinedEntry } from "./lane-status.ts";
 export { laneStatus } from "./lane-status.ts";
+export type { KeptMark, MarkStore, PendingMark } from "./mark-sender.ts";
 export { createMemoryOutbox } from "./memory-outbox.ts";
+export type { AlertsMirror, AlertsMirrorOptions, AlertsMirrorSnapshot } from "./mirror-alerts.ts";
+export { createAlertsMirror } from "./mirror-alerts.ts";
+export type { AlertsState } from "./mirror-alerts-state.ts";
 export type { BoardMirror, BoardMirrorSnapshot } from "./mirror-board.ts";
 export { createBoardMirror } from "./mirror-board.ts";
 export type { BoardCourt, BoardDay, BoardState } from "./mirror-board-state.ts";

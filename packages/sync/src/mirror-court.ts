@@ -38,6 +38,11 @@ export interface MirrorDeps {
   readonly timers: Timers;
 }
 
+export interface CourtMirrorOptions extends Partial<MirrorDeps> {
+  /** The court's page follows the match; without it a pad does, which is sent less. */
+  readonly screen?: "court";
+}
+
 export const deviceDeps: MirrorDeps = { clock: mirrorClock, timers: deviceTimers };
 
 /** Continuing costs a copy of the view per entry, so more than a few at once are folded anew. */
@@ -60,8 +65,9 @@ const foldOn = (before: CourtLog, view: MatchView | undefined, after: CourtLog):
 export const createCourtMirror = (
   channel: Channel,
   matchId: string,
-  deps: MirrorDeps = deviceDeps,
+  { screen, ...given }: CourtMirrorOptions = {},
 ): CourtMirror => {
+  const deps: MirrorDeps = { ...deviceDeps, ...given };
   const listeners = new Set<() => void>();
   let log = emptyCourtLog;
   let view: MatchView | undefined;
@@ -86,7 +92,7 @@ export const createCourtMirror = (
   };
   const read = async (fresh: boolean): Promise<ReadOutcome> => {
     const after = log.entries.length;
-    const message = { v: PROTOCOL_VERSION, matchId, after };
+    const message = { v: PROTOCOL_VERSION, matchId, after, ...(screen ? { screen } : {}) };
     const reply = await channel.request<CourtWatchReply>(fresh ? UP.courtWatch : UP.courtRead, message);
     if (!reply.ok) return reply;
     const step = takePage(log, after, reply);
