@@ -21,6 +21,27 @@ export interface PadDay {
   readonly matchOf: (court: number) => Promise<string>;
 }
 
+/** The matches and logs of the day that a desk shows, as the server holds them. */
+export const logsOn = (desk: Page, url: string): Pick<PadDay, "matchOf" | "logOf"> => {
+  const ask = async (procedure: string, input: object): Promise<unknown> => {
+    const query = encodeURIComponent(JSON.stringify(input));
+    const answer = await desk.request.get(`${url}/api/trpc/${procedure}?input=${query}`);
+    expect(answer.status()).toBe(200);
+    return ((await answer.json()) as { result: { data: unknown } }).result.data;
+  };
+  const matchOf = async (court: number): Promise<string> => {
+    const pad = desk.getByRole("region", { name: `Court ${court}` }).locator('a[href*="/pad?match="]');
+    return new URL((await pad.getAttribute("href")) ?? "", url).searchParams.get("match") ?? "";
+  };
+  return {
+    matchOf,
+    logOf: async (court) => {
+      const input = { matchId: await matchOf(court), after: 0, limit: 500 };
+      return ((await ask("match.log", input)) as { entries: LoggedEntry[] }).entries;
+    },
+  };
+};
+
 const makePadDay = async (browser: Browser, contexts: BrowserContext[], name: string): Promise<PadDay> => {
   const product = await startProduct(name);
   const open = async (size: { readonly width: number; readonly height: number }): Promise<Page> => {
@@ -40,26 +61,12 @@ const makePadDay = async (browser: Browser, contexts: BrowserContext[], name: st
     });
   }
   const codeOf = await makeCodes(desk);
-  const ask = async (procedure: string, input: object): Promise<unknown> => {
-    const query = encodeURIComponent(JSON.stringify(input));
-    const answer = await desk.request.get(`${product.url}/api/trpc/${procedure}?input=${query}`);
-    expect(answer.status()).toBe(200);
-    return ((await answer.json()) as { result: { data: unknown } }).result.data;
-  };
-  const matchOf = async (court: number): Promise<string> => {
-    const pad = desk.getByRole("region", { name: `Court ${court}` }).locator('a[href*="/pad?match="]');
-    return new URL((await pad.getAttribute("href")) ?? "", product.url).searchParams.get("match") ?? "";
-  };
   return {
     product,
     desk,
     codeOf,
     newPhone: (size = PHONE) => open(size),
-    matchOf,
-    logOf: async (court) => {
-      const input = { matchId: await matchOf(court), after: 0, limit: 500 };
-      return ((await ask("match.log", input)) as { entries: LoggedEntry[] }).entries;
-    },
+    ...logsOn(desk, product.url),
   };
 };
 

@@ -36,7 +36,7 @@ export const OverPanel = ({ names, score, unsent, onTakeBack, onLeave }: OverPan
     <p>
       {unsent > 0
         ? `${unsent} unsent. Keep this page open until all is sent.`
-        : "All sent. Undo still mends the last point."}
+        : `All sent.${score.status === "completed" ? " Undo still mends the last point." : ""}`}
     </p>
     {onTakeBack && score.status !== "completed" && (
       <button type="button" className={styles.secondary} onClick={onTakeBack}>
