@@ -49,7 +49,7 @@ const open = ({ link, time, defect }: ViewerOptions) => {
 export const createCourtViewer = (options: ViewerOptions, matchId: string): CourtViewer => {
   const { name, link, ledger, verdict } = options;
   const { deps, jumpClock, channel } = open(options);
-  const mirror = createCourtMirror(channel, matchId, deps);
+  const mirror = createCourtMirror(channel, matchId, { ...deps, screen: "court" });
   const seen = new WeakSet<LoggedEntry>();
   mirror.subscribe(() => {
     for (const entry of mirror.get().entries) {

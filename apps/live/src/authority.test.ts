@@ -105,8 +105,10 @@ describe("who may send what", () => {
     const entries = pointEntries(1, 1, 3);
     await helper.ask(UP.laneAppend, { matchId: "m1", laneId: "lane-1", incarnation: "log-1", entries });
     await world.time.settle();
-    const coach = await node.connect("coach").ask(UP.courtRead, { matchId: "m1", after: 0 });
+    const court = { matchId: "m1", after: 0, screen: "court" };
+    const coach = await node.connect("coach").ask(UP.courtRead, court);
     expect(JSON.stringify(coach)).toMatch(/usualRates.*plan-1.*fit-1/);
+    expect(await helper.ask(UP.courtRead, court)).toMatchObject({ ok: false, code: "forbidden" });
     expect(helper.told).toHaveLength(2);
     const received = JSON.stringify([first, lane, read, helper.told]);
     expect(received).toContain("PointCharted");

@@ -1,6 +1,14 @@
 import { err, ok, type Principal, type Result } from "@courtloom/core";
-import { type BoardView, type RefusalCode, UP } from "@courtloom/protocol";
-import type { Sight } from "./rooms/match-room.ts";
+import {
+  type BoardView,
+  coachingFactsOf,
+  type Holding,
+  type LiveScreen,
+  liveRoleOf,
+  mayHold,
+  type RefusalCode,
+  UP,
+} from "@courtloom/protocol";
 import type { LaneOwner, MatchCard } from "./store.ts";
 
 type UpEvent = (typeof UP)[keyof typeof UP];
@@ -24,12 +32,9 @@ export const REACH = {
   [UP.boardLeave]: { account: "leaving", courtside: "leaving", wall: "leaving" },
 } as const satisfies Readonly<Record<UpEvent, Readonly<Record<Principal["kind"], Reach>>>>;
 
-/** What a reader may see of a match: a helper's phone never holds a plan, a usual rate or a watch. SPEC LV16. */
-const SIGHT = { account: "full", courtside: "redacted", wall: "redacted" } as const satisfies Readonly<
-  Record<Principal["kind"], Sight>
->;
-
-export const sightOf = (principal: Principal): Sight => SIGHT[principal.kind];
+/** What of a match may arrive at this principal's screen, as coaching stands now. SPEC LV16. */
+export const holdingOf = (principal: Principal, screen: LiveScreen, card: MatchCard): Holding =>
+  mayHold({ screen, role: liveRoleOf(principal), ...coachingFactsOf(card) });
 
 /**
  * May `principal` send `event` about the match that `look` finds in the principal's academy? A match of

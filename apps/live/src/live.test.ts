@@ -20,7 +20,7 @@ describe("several nodes", () => {
     const coach = there.connect("coach");
     await coach.ask("board.watch", { dayId: "d1", view: "staff" });
     const watcher = there.connect("coach");
-    const page = await watcher.ask("court.watch", { matchId: "m1", after: 0 });
+    const page = await watcher.ask("court.watch", { matchId: "m1", after: 0, screen: "court" });
     const phone = here.connect("helper");
     await phone.ask("lane.open", { ...lane, level: "key" });
     await phone.ask("lane.append", batch(1, 7));
@@ -42,7 +42,7 @@ describe("several nodes", () => {
     const watcher = there.connect("coach");
     const phone = here.connect("helper");
     await phone.ask("lane.open", { ...lane, level: "key" });
-    await watcher.ask("court.watch", { matchId: "m1", after: 0 });
+    await watcher.ask("court.watch", { matchId: "m1", after: 0, screen: "court" });
     await phone.ask("lane.append", batch(1, 2));
     await world.time.settle();
     expect(watcher.told).toHaveLength(1);

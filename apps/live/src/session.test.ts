@@ -82,7 +82,7 @@ describe("the gateway", () => {
     const coach = node.connect("coach");
     await coach.ask("board.watch", { dayId: "d1", view: "staff" });
     coach.close();
-    await coach.ask("court.watch", { matchId: "m1", after: 0 });
+    await coach.ask("court.watch", { matchId: "m1", after: 0, screen: "court" });
     expect(node.live.directory.boardRooms().every((board) => board.isQuiet())).toBe(true);
     expect(node.live.directory.matchRooms().every((room) => room.isQuiet())).toBe(true);
   });

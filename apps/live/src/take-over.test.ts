@@ -131,7 +131,7 @@ describe("taking over the lead", () => {
     const { world, node, dana } = await begin();
     const viewer = node.connect("coach");
     await viewer.ask("board.watch", { dayId: "d1", view: "staff" });
-    await viewer.ask("court.watch", { matchId: "m1", after: 0 });
+    await viewer.ask("court.watch", { matchId: "m1", after: 0, screen: "court" });
     await beat(dana, 1, 7);
     await world.time.advance(1_000);
     const coach = node.connect("coach");

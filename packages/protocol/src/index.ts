@@ -10,6 +10,17 @@ export type {
   SnoozeEnd,
 } from "./alert-line.ts";
 export { ALERT_STATES, SNOOZE_ENDS } from "./alert-line.ts";
+export type { CoachingFacts, Holding, HoldingAsked, LiveRole, LiveScreen } from "./coaching.ts";
+export {
+  coachingFactsOf,
+  holdsFigures,
+  holdsWords,
+  LIVE_ROLES,
+  LIVE_SCREENS,
+  liveRoleOf,
+  mayHold,
+  mayHoldAlerts,
+} from "./coaching.ts";
 export type { AlertNotices, Alerts } from "./down/alerts.ts";
 export type { BoardHeard } from "./down/board-heard.ts";
 export type { BoardTile } from "./down/board-tile.ts";

@@ -2,8 +2,8 @@ import { byPlayer } from "@courtloom/core";
 import type { LoggedEntry } from "@courtloom/match-log";
 
 /**
- * The opening without what a helper's phone must not hold: usual rates, levels, plans, fit and watches. Score,
- * format, hands and who is charted stay, so that the phone folds the same score. Other entries are facts
+ * The opening without what a pad must not hold, whoever charts on it: usual rates, levels, plans, fit and watches.
+ * Score, format, hands and who is charted stay, so that the phone folds the same score. Other entries are facts
  * that people charted and come back as they are. SPEC PR4.
  */
 export const redactOpening = (logged: LoggedEntry): LoggedEntry => {

@@ -46,7 +46,7 @@ const wire = (): string =>
  */
 const HASHES: Readonly<Record<number, string>> = {
   1: "54fb55df0045806f",
-  2: "7964e75b8dc69620",
+  2: "067f0564622f037e",
 };
 
 describe("the version of the messages", () => {

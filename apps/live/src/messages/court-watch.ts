@@ -2,15 +2,16 @@ import {
   type CourtWatch,
   type CourtWatchReply,
   courtWatchShape,
+  holdsFigures,
   redactEntries,
   UP,
 } from "@courtloom/protocol";
-import { authoriseMatch, sightOf } from "../authority.ts";
+import { authoriseMatch, holdingOf } from "../authority.ts";
 import { refuse } from "../refuse.ts";
 import type { MessageContext, MessageKind } from "./message-context.ts";
 
 const page = async (
-  { matchId, after }: CourtWatch,
+  { matchId, after, screen }: CourtWatch,
   context: MessageContext,
   subscribe: boolean,
 ): Promise<CourtWatchReply> => {
@@ -18,8 +19,10 @@ const page = async (
   const event = subscribe ? UP.courtWatch : UP.courtRead;
   const allowed = await authoriseMatch(principal, event, () => context.matchCard(matchId));
   if (!allowed.ok) return refuse(allowed.error);
+  const holding = holdingOf(principal, screen === "court" ? "courtPage" : "pad", allowed.value);
+  if (holding === "nothing") return refuse("forbidden");
+  const sight = holdsFigures(holding) ? "full" : "redacted";
   const room = directory.matchRoom({ academyId: principal.academyId, matchId });
-  const sight = sightOf(principal);
   const key = `court/${matchId}`;
   if (subscribe && !subscriptions.add(key, () => room.unwatch(viewer))) return refuse("busy");
   const read = await room.read(

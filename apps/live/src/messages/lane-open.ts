@@ -1,5 +1,6 @@
 import { ok } from "@courtloom/core";
 import {
+  holdsFigures,
   type LaneOpen,
   type LaneOpenReply,
   type Leader,
@@ -9,7 +10,7 @@ import {
   redactOpening,
   UP,
 } from "@courtloom/protocol";
-import { authoriseMatch, laneOwnerOf, sightOf } from "../authority.ts";
+import { authoriseMatch, holdingOf, laneOwnerOf } from "../authority.ts";
 import { refuse } from "../refuse.ts";
 import { logError } from "../runtime.ts";
 import type { LeadLane, OpenLaneRefused, Unavailable } from "../store.ts";
@@ -69,7 +70,8 @@ const handle = async (message: LaneOpen, context: MessageContext): Promise<LaneO
   }
   if (!wasOpen) refreshBoard(context, allowed.value.dayId);
   const { opening, lead, incarnation, epoch, cursor, head } = opened.value;
-  const shown = sightOf(principal) === "full" ? opening : redactOpening(opening);
+  const mayHoldAll = holdsFigures(holdingOf(principal, "pad", allowed.value));
+  const shown = mayHoldAll ? opening : redactOpening(opening);
   const begun = {
     ok: true,
     incarnation,

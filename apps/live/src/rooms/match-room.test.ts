@@ -50,7 +50,7 @@ describe("a match room", () => {
     const phone = connect("helper");
     await phone.ask("lane.open", open);
     const coach = connect("coach");
-    await coach.ask("court.watch", { matchId: "m1", after: 0 });
+    await coach.ask("court.watch", { matchId: "m1", after: 0, screen: "court" });
     let answered = false;
     const reply = phone.ask("lane.append", batch(1, 3)).then((answer) => {
       answered = true;
@@ -84,7 +84,7 @@ describe("a match room", () => {
     const phone = connect("helper");
     await phone.ask("lane.open", open);
     const coach = connect("coach");
-    const page = await coach.ask("court.watch", { matchId: "m1", after: 0 });
+    const page = await coach.ask("court.watch", { matchId: "m1", after: 0, screen: "court" });
     await Promise.all(
       Array.from({ length: 8 }, (_, i) => phone.ask("lane.append", batch(i * 5 + 1, i * 5 + 5))),
     );
@@ -104,7 +104,7 @@ describe("a match room", () => {
     const coach = connect("coach");
     const [, page] = await Promise.all([
       phone.ask("lane.append", batch(1, 5)),
-      coach.ask("court.watch", { matchId: "m1", after: 0 }),
+      coach.ask("court.watch", { matchId: "m1", after: 0, screen: "court" }),
       phone.ask("lane.append", batch(6, 10)),
     ]);
     await world.time.settle();

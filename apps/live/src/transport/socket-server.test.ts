@@ -25,7 +25,7 @@ describe("the live server over real sockets", () => {
     await coach.ask("board.watch", { v: 1, dayId: "d1", view: "staff" });
     const pages = new Map<string, LoggedEntry[]>();
     for (const matchId of ["m1", "m2"]) {
-      const page = await coach.ask("court.watch", { v: 1, matchId, after: 0 });
+      const page = await coach.ask("court.watch", { v: 1, matchId, after: 0, screen: "court" });
       pages.set(matchId, page.entries as LoggedEntry[]);
     }
     for (let i = 0; i < 20; i += 1) {

@@ -22,7 +22,7 @@ export function LiveCourt({ heading }: { readonly heading: CourtHeading }) {
   const { matchId, dayId } = heading;
   useEffect(() => {
     const channel = createChannel();
-    const mirror = createCourtMirror(channel, matchId);
+    const mirror = createCourtMirror(channel, matchId, { screen: "court" });
     const board = dayId === null ? null : createBoardMirror(channel, dayId, "staff");
     setMirrors({ mirror, board });
     return () => {
