@@ -2,6 +2,7 @@ import type { ByPlayer, Result, Side } from "@courtloom/core";
 import type { ChartingLevel, CoachingMode, Entry, LoggedEntry } from "@courtloom/match-log";
 import type { MatchFormat } from "@courtloom/tennis";
 import type { PlanStore } from "./plan/plan-store.ts";
+import type { WatchStore } from "./watch/watch-store.ts";
 
 export const HANDS = ["right", "left", "unknown"] as const;
 export type Hand = (typeof HANDS)[number];
@@ -68,7 +69,7 @@ interface InAcademy {
  * What the procedures read and write. Each call but the set-up's names the academy of the principal; rows
  * of another do not exist for it. A database that is away makes any call throw.
  */
-export interface ApiStore extends PlanStore {
+export interface ApiStore extends PlanStore, WatchStore {
   /** Whether any academy, a demonstration aside, has been set up. */
   readonly hasAcademy: () => Promise<boolean>;
   readonly demoAcademyId: () => Promise<string | undefined>;

@@ -10,6 +10,7 @@ import { readPlans, readPlanVersions } from "./day/plans.ts";
 import { addPlayer, changePlayer, listPlayers, readPlayer } from "./day/players.ts";
 import { savePlan } from "./day/save-plan.ts";
 import { academyTallies, playerHistory, writeTally } from "./day/tallies.ts";
+import { readWatchSettings, saveWatchSetting } from "./day/watch-settings.ts";
 import { writeAudit } from "./day/write-audit.ts";
 import type { DayStore } from "./day-store.ts";
 import type { Db } from "./open-db.ts";
@@ -49,5 +50,7 @@ export function createDayStore(db: Db): DayStore {
     plans: (args) => readPlans(db, args),
     planVersions: (args) => readPlanVersions(db, args),
     savePlan: (version) => savePlan(db, version),
+    watchSettings: (args) => readWatchSettings(db, args),
+    saveWatchSetting: (setting) => saveWatchSetting(db, setting),
   };
 }

@@ -2,6 +2,7 @@ import type { ByPlayer, Result, Side } from "@courtloom/core";
 import type { CoachingMode, Entry, MatchOpened } from "@courtloom/match-log";
 import type { MatchFormat } from "@courtloom/tennis";
 import type { PlanStore } from "./plan-store.ts";
+import type { WatchStore } from "./watch-store.ts";
 
 /** Shapes that the day's functions take and give: plain data, times in ms since 1970, dates as `2026-05-30`. */
 
@@ -203,7 +204,7 @@ type Refused<Code extends string> = { readonly code: Code };
  * takes from the principal; rows of another academy do not exist for it. An unreachable database throws
  * an error for which `isUnavailable` holds. Rules DB9 to DB15.
  */
-export interface DayStore extends PlanStore {
+export interface DayStore extends PlanStore, WatchStore {
   /** Whether any academy, a demonstration aside, has been set up. Needs no tenant. */
   readonly hasAcademy: () => Promise<boolean>;
   readonly setupAcademy: (

@@ -14,3 +14,4 @@ export { openDb } from "./open-db.ts";
 export type * from "./plan-store.ts";
 export type { PostgresStoreOptions } from "./postgres-entry-store.ts";
 export { createPostgresEntryStore } from "./postgres-entry-store.ts";
+export type * from "./watch-store.ts";

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { freezeOpening, type OpeningInput, usualRate } from "./freeze-opening.ts";
+import { freezeOpening, type OpeningInput } from "./freeze-opening.ts";
 import { STARTER_PLAN } from "./plan/starter-plan.ts";
 import type { Tally } from "./tally/tally.ts";
+import { usualRate } from "./usual-rate.ts";
 
 const tally = (x: number, n: number): Tally => ({
   version: 2,

@@ -10,12 +10,11 @@ import {
   type ShotAsks,
   type UsualRate,
 } from "@courtloom/match-log";
-import { betaPosterior, central90, matchPredictive, type PastMatch } from "@courtloom/stats";
 import type { MatchFormat } from "@courtloom/tennis";
 import { asksOfPlan } from "./plan/asks-of-plan.ts";
 import { STARTER_ASKS } from "./starter-asks.ts";
 import type { Tally } from "./tally/tally.ts";
-import { tallyCount } from "./tally/tally-count.ts";
+import { usualRate } from "./usual-rate.ts";
 import { freezeWatch } from "./watches/freeze-watch.ts";
 import { watchDesigns } from "./watches/watch-designs.ts";
 import type { WatchedPlayers } from "./watches/watch-settings.ts";
@@ -42,44 +41,6 @@ export interface OpeningInput {
   /** Somebody wants to know whether a player hesitated. */
   readonly wantsHesitation?: boolean;
 }
-
-/** An academy's rate says nothing until so many attempts were charted. */
-const ACADEMY_ATTEMPTS = 100;
-/** Own past must weigh at least as much as twice the prior before a rate is called the player's own. */
-const OWN_WEIGHT = 40;
-
-const pastOf = (tallies: readonly Tally[], rate: Rate): PastMatch[] =>
-  tallies.map((tally) => tallyCount(tally, rate));
-
-const academyMean = (past: readonly PastMatch[]): number | undefined => {
-  const n = past.reduce((sum, match) => sum + match.n, 0);
-  if (n < ACADEMY_ATTEMPTS) return undefined;
-  // Half an event on each side keeps the mean off 0 and 1, where the prior would be no distribution.
-  return (past.reduce((sum, match) => sum + match.x, 0) + 0.5) / (n + 1);
-};
-
-/**
- * The usual rate of a player for one rate, or `undefined` when the academy has charted too little to say:
- * mean and central 90 % range of the rate of one coming match. SPEC D8.
- */
-export const usualRate = (
-  rate: Rate,
-  own: readonly Tally[],
-  academy: readonly Tally[],
-): UsualRate | undefined => {
-  const mean = academyMean(pastOf(academy, rate));
-  if (mean === undefined) return undefined;
-  const posterior = betaPosterior(mean, pastOf(own, rate));
-  const predictive = matchPredictive(posterior);
-  const ownWeight = posterior.a + posterior.b - betaPosterior(mean, []).a - betaPosterior(mean, []).b;
-  return {
-    mean: posterior.a / (posterior.a + posterior.b),
-    ...central90(predictive),
-    a: posterior.a,
-    b: posterior.b,
-    source: ownWeight >= OWN_WEIGHT ? "own" : "academy",
-  };
-};
 
 const usualRates = (past: PastTallies, side: Side): Partial<Record<Rate, UsualRate>> => {
   const rates: Partial<Record<Rate, UsualRate>> = {};

@@ -15,7 +15,7 @@ export { figuresOf } from "./figures/figures-of.ts";
 export type { FigureName } from "./figures/registry.ts";
 export { FIGURE_NAMES, FIGURES, feeds, unitOf } from "./figures/registry.ts";
 export type { OpeningInput, PastTallies } from "./freeze-opening.ts";
-export { freezeOpening, usualRate } from "./freeze-opening.ts";
+export { freezeOpening } from "./freeze-opening.ts";
 export { asksOfPlan } from "./plan/asks-of-plan.ts";
 export type { Facet, Fit, KnownFacets } from "./plan/facets-fit.ts";
 export { FACET_VALUES, FACETS, facetsFit } from "./plan/facets-fit.ts";
@@ -42,6 +42,8 @@ export type { LevelTally, Tally, TallyCell, TallyCount, TallyLevel, TallyName } 
 export { EMPTY_TALLY, TALLY_LEVELS } from "./tally/tally.ts";
 export type { SummedCount } from "./tally/tally-count.ts";
 export { tallyCells, tallyCount } from "./tally/tally-count.ts";
+export type { AcademyRate } from "./usual-rate.ts";
+export { ACADEMY_ATTEMPTS, academyRate, usualRate, usualRateFrom } from "./usual-rate.ts";
 export type { Episode, Moment, Tried, WatchState, WatchView } from "./watches/alert.ts";
 export { WATCH_STATES } from "./watches/alert.ts";
 export type { WatchDesign } from "./watches/freeze-watch.ts";

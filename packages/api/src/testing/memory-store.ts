@@ -3,6 +3,7 @@ import { byPlayer, err, ok } from "@courtloom/core";
 import type { AcademyRow, ApiStore, CourtRow, DayRow, MatchRow, PlayerFile } from "../api-store.ts";
 import { createMemoryLog } from "./memory-log.ts";
 import { createMemoryPlans } from "./memory-plans.ts";
+import { createMemoryWatches } from "./memory-watches.ts";
 
 type InAcademy<T> = T & { readonly academyId: string };
 
@@ -30,15 +31,17 @@ export const createMemoryStore = () => {
   const fileOf = (academyId: string, playerId: string) =>
     pick(rows.players, academyId).find((player) => player.playerId === playerId);
 
-  const plans = createMemoryPlans({
-    isOwnPlayer: (academyId, playerId) => fileOf(academyId, playerId)?.own ?? false,
+  const surroundings = {
+    isOwnPlayer: (academyId: string, playerId: string) => fileOf(academyId, playerId)?.own ?? false,
     nameOf: () => "Maren H.",
     wrote: () => {
       wrote(undefined);
     },
-  });
+  };
+  const plans = createMemoryPlans(surroundings);
   const store: ApiStore = {
     ...plans.store,
+    ...createMemoryWatches(surroundings),
     hasAcademy: async () => rows.academies.some((academy) => !academy.isDemo),
     demoAcademyId: async () => rows.academies.find((academy) => academy.isDemo)?.academyId,
     setupAcademy: async ({ director: _, ...academy }) => {

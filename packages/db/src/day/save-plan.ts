@@ -6,7 +6,7 @@ import { canonicalJson } from "../log/canonical-json.ts";
 import type { Db } from "../open-db.ts";
 import type { NewPlanVersion, PlanStore, PlanVersion } from "../plan-store.ts";
 import { plan, planVersion } from "../schema/plan.ts";
-import { player } from "../schema/player.ts";
+import { isOwnPlayer } from "./is-own-player.ts";
 import { selectVersions } from "./plans.ts";
 
 const ofPlayer = ({ academyId, playerId }: Pick<NewPlanVersion, "academyId" | "playerId">) =>
@@ -22,14 +22,6 @@ const isSentAgain = (newest: PlanVersion, sent: NewPlanVersion): boolean => {
     canonicalJson({ words, rules, replaces, leavesOut, ruleWords }) === canonicalJson(sent.content)
   );
 };
-
-async function isOwnPlayer({ orm }: Tx, academyId: string, playerId: string): Promise<boolean> {
-  const [found] = await orm
-    .select()
-    .from(player)
-    .where(and(eq(player.academyId, academyId), eq(player.playerId, playerId)));
-  return found?.own ?? false;
-}
 
 const newestOf = async (tx: Tx, of: Pick<NewPlanVersion, "academyId" | "playerId">) =>
   (await selectVersions(tx, ofPlayer(of)))[0];

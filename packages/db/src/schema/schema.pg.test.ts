@@ -15,6 +15,7 @@ import * as plan from "./plan.ts";
 import * as player from "./player.ts";
 import * as tally from "./tally.ts";
 import * as tryCount from "./try-count.ts";
+import * as watchSetting from "./watch-setting.ts";
 
 interface ColumnRow {
   readonly table: string;
@@ -37,6 +38,7 @@ const modules = [
   player,
   tally,
   tryCount,
+  watchSetting,
 ];
 const tables = modules.flatMap((module) => Object.values(module)).filter((value) => is(value, PgTable));
 

@@ -28,6 +28,8 @@ export async function seedEverything(db: Db, academyId: string, isDemo: boolean)
     note: "",
     savedBy: "member 1",
   });
+  const choice = { rates: ["lineMissed"], alpha: 0.05, quiet: false } as const;
+  await day.saveWatchSetting({ academyId, playerId: null, expected: 0, choice, savedBy: "member 1" });
   await seedLog(db, academyId, matchId);
   await inAcademy(db, academyId, async ({ sql }) => {
     await sql`
