@@ -1,3 +1,10 @@
+export { breaksOf, hasBreakSince } from "./alerts/alert-breaks.ts";
+export { alertsToTell, MOST_NOTICES } from "./alerts/alerts-to-tell.ts";
+export type { AnyAlertState } from "./alerts/rank-alerts.ts";
+export { rankAlerts } from "./alerts/rank-alerts.ts";
+export type { AlertNow, KnownAlert, OpenOrClosed, Reconciled } from "./alerts/reconcile-alerts.ts";
+export { reconcileAlerts } from "./alerts/reconcile-alerts.ts";
+export { takenBy } from "./alerts/taken-by.ts";
 export type { Ball, Choice, Incoming, Situation } from "./balls/ball.ts";
 export type { CountedShot } from "./balls/counted-shots.ts";
 export { countedShots } from "./balls/counted-shots.ts";
