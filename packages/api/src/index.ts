@@ -25,6 +25,23 @@ export type { ErrorCode } from "./errors/error-code.ts";
 export { ERROR_CODES } from "./errors/error-code.ts";
 export type { ErrorData } from "./errors/error-shape.ts";
 export { ERROR_TEXT } from "./errors/error-text.ts";
+export type { ChoiceCost, ServeBasisRow } from "./figures/choice-cost.ts";
+export type { BehindBall, FigurePoint, FigurePoints } from "./figures/figure-points.ts";
+export type { FigureRow, LeftOutWhy, RateRow, UsualRow } from "./figures/figure-row.ts";
+export type { HistoryFilter } from "./figures/history-filter.ts";
+export type { FilterChoices, HistoryMatch } from "./figures/history-match.ts";
+export type {
+  EstimateRow,
+  FitRow,
+  LandingCell,
+  LineCell,
+  LineMap,
+  LineSpot,
+  LineVerdict,
+  WonRow,
+} from "./figures/line-map.ts";
+export type { MatchFigureRow, MatchFiguresFile, SizedPoint } from "./figures/match-figures.ts";
+export type { PlayerHistory } from "./figures/player-history.ts";
 export type { HandlerOptions } from "./handler.ts";
 export { createHandler } from "./handler.ts";
 export type { CheckedLane } from "./lane/check-file.ts";

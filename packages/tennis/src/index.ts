@@ -50,5 +50,7 @@ export type { StrokePath, View } from "./striker-view.ts";
 export { endFrom, seenByStriker, seenFrom, turnEnds } from "./striker-view.ts";
 export type { Stroke } from "./stroke.ts";
 export { insideName, readStroke } from "./stroke.ts";
+export type { Surface } from "./surface.ts";
+export { SURFACES } from "./surface.ts";
 export type { PointImportance, WinChances } from "./win-chances.ts";
 export { createWinChances } from "./win-chances.ts";
