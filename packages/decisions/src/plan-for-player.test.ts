@@ -15,6 +15,8 @@ const ACADEMY: PlanText = {
   words: "Build first.",
   ruleWords: { low: "Straight and in.", back: "Keep it." },
   rules: [rule("low", "straight"), rule("high", "free"), rule("back")],
+  sentence: "Wait for it.",
+  question: "Which ball?",
 };
 const PLAYER: PlayerPlanText = {
   planId: "plan-p",
@@ -24,6 +26,8 @@ const PLAYER: PlayerPlanText = {
   rules: [rule("mine")],
   replaces: [rule("back", "free")],
   leavesOut: ["high"],
+  sentence: "",
+  question: "What did you see, Noor?",
 };
 
 describe("the plan that holds for a player", () => {
@@ -32,6 +36,8 @@ describe("the plan that holds for a player", () => {
       frozen: { planId: "plan-a", version: 4, rules: ACADEMY.rules },
       words: "Build first.",
       ruleWords: ACADEMY.ruleWords,
+      sentence: "Wait for it.",
+      question: "Which ball?",
       own: [],
       unplaced: [],
     });
@@ -47,6 +53,8 @@ describe("the plan that holds for a player", () => {
       },
       words: "Build first.",
       ruleWords: { mine: "Wait.", low: "Straight and in.", back: "Keep it, Noor." },
+      sentence: "Wait for it.",
+      question: "What did you see, Noor?",
       own: ["mine", "back"],
       unplaced: [],
     });

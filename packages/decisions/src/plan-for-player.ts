@@ -9,6 +9,9 @@ export interface PlanText {
   /** Own words for single rules, by the rule's id. */
   readonly ruleWords: Readonly<Record<string, string>>;
   readonly rules: readonly PlanRule[];
+  /** One sentence and one question for a change of ends; either may be empty. */
+  readonly sentence: string;
+  readonly question: string;
 }
 
 /** What a player's plan changes of the academy's. Its `rules` are those that it adds. */
@@ -24,16 +27,20 @@ export interface EffectivePlan {
   readonly frozen: FrozenPlan;
   readonly words: string;
   readonly ruleWords: Readonly<Record<string, string>>;
+  readonly sentence: string;
+  readonly question: string;
   /** Ids of the rules that are the player's own: added or put in another's place. */
   readonly own: readonly string[];
   /** Ids of the rules in `replaces` whose academy's rule is no longer there; they do not hold. */
   readonly unplaced: readonly string[];
 }
 
-const asItIs = ({ planId, version, rules, words, ruleWords }: PlanText): EffectivePlan => ({
+const asItIs = ({ planId, version, rules, ...said }: PlanText): EffectivePlan => ({
   frozen: { planId, version, rules },
-  words,
-  ruleWords,
+  words: said.words,
+  ruleWords: said.ruleWords,
+  sentence: said.sentence,
+  question: said.question,
   own: [],
   unplaced: [],
 });
@@ -51,6 +58,13 @@ const wordsOf = (
     }),
   );
 
+/** Of the player's own plan where it says something, else of the academy's. */
+const saidOf = (
+  academy: PlanText | undefined,
+  player: PlanText,
+  what: "words" | "sentence" | "question",
+): string => (player[what] === "" ? (academy?.[what] ?? "") : player[what]);
+
 const merge = (academy: PlanText | undefined, player: PlayerPlanText): EffectivePlan => {
   const added = new Set(player.rules.map(({ id }) => id));
   const replaced = new Map(player.replaces.map((rule) => [rule.id, rule]));
@@ -63,8 +77,10 @@ const merge = (academy: PlanText | undefined, player: PlayerPlanText): Effective
   return {
     // Either plan's next version makes this one greater, so that no number stands for two plans.
     frozen: { planId: player.planId, version: (academy?.version ?? 0) + player.version, rules },
-    words: player.words === "" ? (academy?.words ?? "") : player.words,
+    words: saidOf(academy, player, "words"),
     ruleWords: wordsOf(rules, own, academy, player),
+    sentence: saidOf(academy, player, "sentence"),
+    question: saidOf(academy, player, "question"),
     own,
     unplaced: player.replaces.filter(({ id }) => !there.has(id)).map(({ id }) => id),
   };

@@ -32,6 +32,8 @@ const planVersion = (over: Partial<PlanVersion>): PlanVersion => ({
   replaces: [],
   leavesOut: [],
   ruleWords: { mine: "own words" },
+  sentence: "own words",
+  question: "own words",
   note: "own words",
   savedBy: "maren",
   savedByName: "Maren H.",

@@ -2,7 +2,7 @@ import type { PlanRule } from "@courtloom/match-log";
 import type { AcademyRules, DraftRule, PlanDraft } from "./plan-draft.ts";
 
 export type DraftEdit =
-  | { readonly kind: "words"; readonly words: string }
+  | { readonly kind: "words" | "sentence" | "question"; readonly words: string }
   | { readonly kind: "rule"; readonly id: string; readonly rule: PlanRule }
   | { readonly kind: "ruleWords"; readonly id: string; readonly words: string }
   | { readonly kind: "add"; readonly id: string }
@@ -57,7 +57,9 @@ const asAcademy = (draft: PlanDraft, id: string, under: AcademyRules): PlanDraft
 export const editDraft = (draft: PlanDraft, edit: DraftEdit, under: AcademyRules): PlanDraft => {
   switch (edit.kind) {
     case "words":
-      return { ...draft, words: edit.words };
+    case "sentence":
+    case "question":
+      return { ...draft, [edit.kind]: edit.words };
     case "rule":
       return change(draft, edit.id, (each) => ({ ...each, rule: edit.rule }));
     case "ruleWords":

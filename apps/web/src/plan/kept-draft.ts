@@ -7,6 +7,8 @@ export interface KeptDraft {
   readonly draft: PlanDraft;
 }
 
+const NO_COURT_WORDS = { sentence: "", question: "" };
+
 type Shelf = Pick<Storage, "getItem" | "setItem" | "removeItem">;
 
 const keyOf = (memberId: string, playerId: string | null): string =>
@@ -41,7 +43,8 @@ export const createDraftShelf = (shelf: () => Shelf, memberId: string, playerId:
     find: (): KeptDraft | undefined =>
       trying((at) => {
         const raw: unknown = JSON.parse(at.getItem(key) ?? "null");
-        return isKept(raw) ? raw : undefined;
+        // Kept by a page from before there were words for a change of ends: it had none.
+        return isKept(raw) ? { ...raw, draft: { ...NO_COURT_WORDS, ...raw.draft } } : undefined;
       }, undefined),
     drop: (): void => trying((at) => at.removeItem(key), undefined),
   };

@@ -44,8 +44,14 @@ const idsOf = ({ base, theirs, mine }: Three): readonly string[] => [
   ),
 ];
 
+const SAID = [
+  ["words", "The words of the plan"],
+  ["sentence", "The sentence for the change of ends"],
+  ["question", "The question for the change of ends"],
+] as const;
+
 const disputes = (three: Three): readonly string[] => [
-  ...(isDisputed(three, ({ words }) => words.trim()) ? ["The words of the plan"] : []),
+  ...SAID.flatMap(([part, name]) => (isDisputed(three, (of) => of[part].trim()) ? [name] : [])),
   ...idsOf(three).flatMap((id) => {
     const rule = [three.mine, three.theirs, three.base]
       .flatMap(({ rules, replaces }) => [...rules, ...replaces])
@@ -75,6 +81,8 @@ export const mergeContent = (three: Three): Merged => {
       replaces: mergeList(three, "replaces"),
       leavesOut: leftOut,
       ruleWords: Object.fromEntries(worded),
+      sentence: choose(three, ({ sentence }) => sentence),
+      question: choose(three, ({ question }) => question),
     },
     both: disputes(three),
   };

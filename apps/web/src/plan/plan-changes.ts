@@ -55,9 +55,15 @@ const leftOutChanges = (before: PlanContent, after: PlanContent): string[] => {
   ];
 };
 
+const SAID = [
+  ["words", "The words of the plan changed."],
+  ["sentence", "The sentence for the change of ends changed."],
+  ["question", "The question for the change of ends changed."],
+] as const;
+
 /** What changed from one version of a plan to the next, a sentence each; empty when nothing did. */
 export const planChanges = (before: PlanContent, after: PlanContent): readonly string[] => [
-  ...(before.words.trim() === after.words.trim() ? [] : ["The words of the plan changed."]),
+  ...SAID.flatMap(([part, sentence]) => (before[part].trim() === after[part].trim() ? [] : [sentence])),
   ...listChanges("rules", before, after),
   ...listChanges("replaces", before, after),
   ...leftOutChanges(before, after),

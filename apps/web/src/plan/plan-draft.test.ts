@@ -16,6 +16,8 @@ const PLAYERS: PlanContent = {
   ],
   leavesOut: ["short-high"],
   ruleWords: { mine: "Wait.", "behind-baseline": "Keep it twice." },
+  sentence: "Wait, Noor.",
+  question: "Which ball?",
 };
 
 const places = (draft: PlanDraft) => draft.rules.map(({ rule, place }) => `${rule.id} ${place}`);
@@ -38,6 +40,15 @@ describe("a plan under change", () => {
     expect(contentOf(draftOf(PLAYERS, UNDER))).toEqual(PLAYERS);
     const academys = { ...NO_CONTENT, rules: STARTER_PLAN, words: "Build." };
     expect(contentOf(draftOf(academys, underOf({ player: null, academy: null })))).toEqual(academys);
+  });
+
+  it("[PL13] keeps a sentence and a question for the change of ends, each changed by itself", () => {
+    const changed = edited(
+      draftOf(PLAYERS, UNDER),
+      { kind: "sentence", words: "Look first." },
+      { kind: "question", words: "" },
+    );
+    expect(contentOf(changed)).toEqual({ ...PLAYERS, sentence: "Look first.", question: "" });
   });
 
   it("[PL4] replaces a rule in its place, leaves one out, and takes both back", () => {

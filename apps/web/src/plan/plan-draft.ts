@@ -17,12 +17,23 @@ export interface DraftRule {
 /** A plan while somebody changes it. In the order in which rules hold: own ones first, then the academy's. */
 export interface PlanDraft {
   readonly words: string;
+  /** For a change of ends. */
+  readonly sentence: string;
+  readonly question: string;
   readonly rules: readonly DraftRule[];
 }
 
 export type AcademyRules = Pick<PlanContent, "rules" | "ruleWords">;
 
-export const NO_CONTENT: PlanContent = { words: "", rules: [], replaces: [], leavesOut: [], ruleWords: {} };
+export const NO_CONTENT: PlanContent = {
+  words: "",
+  rules: [],
+  replaces: [],
+  leavesOut: [],
+  ruleWords: {},
+  sentence: "",
+  question: "",
+};
 
 /** The academy's rules that a player's plan stands on; nothing under the academy's own. */
 export const underOf = ({ player, academy }: Pick<PlanFile, "player" | "academy">): AcademyRules =>
@@ -50,7 +61,8 @@ export const draftOf = (content: PlanContent, under: AcademyRules): PlanDraft =>
   const unplaced = content.replaces
     .filter(({ id }) => !there.has(id))
     .map((rule) => ({ rule, words: wordsOf(rule), place: "unplaced" }) as const);
-  return { words: content.words, rules: [...own, ...academys, ...unplaced] };
+  const { words, sentence, question } = content;
+  return { words, sentence, question, rules: [...own, ...academys, ...unplaced] };
 };
 
 /** Conditions are of use only where the aim is to keep; the draft remembers them, the plan does not. */
@@ -70,6 +82,8 @@ export const contentOf = (draft: PlanDraft): PlanContent => {
     replaces: rulesIn("replaced", "unplaced"),
     leavesOut: inPlace(draft, "leftOut").map(({ rule }) => rule.id),
     ruleWords: Object.fromEntries(worded.map(({ rule, words }) => [rule.id, words])),
+    sentence: draft.sentence,
+    question: draft.question,
   };
 };
 

@@ -6,6 +6,7 @@ import { useRef, useState } from "react";
 import { Field } from "../form/field.tsx";
 import { ProblemNote } from "../form/problem-note.tsx";
 import { ConflictPanel } from "./conflict-panel.tsx";
+import { CourtWordsFields } from "./court-words-fields.tsx";
 import { LeaveDialog } from "./leave-dialog.tsx";
 import styles from "./plan.module.css";
 import { holdingRules } from "./plan-draft.ts";
@@ -109,6 +110,7 @@ export function PlanEditor({ file, memberId, timeZone }: PlanEditorProps) {
       <div className={styles.main}>
         <Meanwhile editor={editor} timeZone={timeZone} />
         <PlanWords editor={editor} isPlayers={isPlayers} />
+        <CourtWordsFields editor={editor} isPlayers={isPlayers} />
         <section className={styles.section} aria-labelledby="rules">
           <h2 id="rules">Rules</h2>
           <p>Of several that fit a ball the first holds{isPlayers ? "; own rules come first" : ""}.</p>

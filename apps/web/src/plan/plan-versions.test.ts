@@ -58,6 +58,21 @@ describe("what changed between versions", () => {
     ]);
   });
 
+  it("[PL8, PL13] names the sentence and the question for the change of ends", () => {
+    const after = { ...BASE, sentence: "Look first.", question: "Which ball?" };
+    expect(planChanges(BASE, after)).toEqual([
+      "The sentence for the change of ends changed.",
+      "The question for the change of ends changed.",
+    ]);
+    expect(isSameContent(BASE, after)).toBe(false);
+    const theirs = { ...BASE, question: "Theirs?" };
+    const merged = mergeContent({ base: BASE, theirs, mine: { ...BASE, sentence: "Mine." } });
+    expect(merged).toEqual({ both: [], content: { ...theirs, sentence: "Mine." } });
+    expect(mergeContent({ base: BASE, theirs, mine: after }).both).toEqual([
+      "The question for the change of ends",
+    ]);
+  });
+
   it("[PL8] tells of a player's plan what it changes of the academy's, and what no longer", () => {
     const players = { ...NO_CONTENT, replaces: [rule("x")], leavesOut: ["y", "z"] };
     expect(planChanges(NO_CONTENT, players)).toEqual([

@@ -14,8 +14,10 @@ export const isSame = (a: unknown, b: unknown): boolean =>
 
 /** Whether two plans say the same, their words compared without what surrounds them. */
 export const isSameContent = (a: PlanContent, b: PlanContent): boolean => {
-  const bare = ({ words, rules, replaces, leavesOut, ruleWords }: PlanContent) => ({
+  const bare = ({ words, rules, replaces, leavesOut, ruleWords, sentence, question }: PlanContent) => ({
     words: words.trim(),
+    sentence: sentence.trim(),
+    question: question.trim(),
     rules,
     replaces,
     leavesOut,

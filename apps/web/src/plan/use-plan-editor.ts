@@ -142,5 +142,8 @@ type Mutable<T> = T extends readonly (infer E)[]
     : T;
 
 /** What is sent is typed as changeable by the schema, which changes nothing. */
-const mutable = ({ words, rules, replaces, leavesOut, ruleWords }: PlanContent): Mutable<PlanContent> =>
-  structuredClone({ words, rules, replaces, leavesOut, ruleWords }) as Mutable<PlanContent>;
+const mutable = (content: PlanContent): Mutable<PlanContent> => {
+  const { words, rules, replaces, leavesOut, ruleWords, sentence, question } = content;
+  const sent = { words, rules, replaces, leavesOut, ruleWords, sentence, question };
+  return structuredClone(sent) as Mutable<PlanContent>;
+};

@@ -9,6 +9,8 @@ export interface PlanSummary {
   readonly replacedCount: number;
   readonly leftOutCount: number;
   readonly words: string;
+  /** It has a sentence or a question of its own for the change of ends. */
+  readonly hasCourtWords: boolean;
   readonly savedMs: number;
   readonly savedByName: string | null;
 }
@@ -19,6 +21,7 @@ const summaryOf = (row: PlanVersionRow): PlanSummary => ({
   replacedCount: row.replaces.length,
   leftOutCount: row.leavesOut.length,
   words: row.words,
+  hasCourtWords: row.sentence !== "" || row.question !== "",
   savedMs: row.savedMs,
   savedByName: row.savedByName,
 });

@@ -69,6 +69,18 @@ export const rulesField = z
 
 export const ruleIdsField = z.array(ruleIdField, MADE_ANEW).max(MOST_RULES, MADE_ANEW);
 
+/** As long as can be said in one breath at a change of ends; may be empty. */
+const MOST_COURT_WORDS = 140;
+
+/** One line; a page from before there were such words sends none. */
+const courtWordsField = (what: string) =>
+  longText(what, MOST_COURT_WORDS)
+    .transform((text) => text.replace(/\n+/g, " "))
+    .default("");
+
+export const sentenceField = courtWordsField("One sentence for the change of ends");
+export const questionField = courtWordsField("One question for the change of ends");
+
 export const planWordsField = longText("The words of the plan", 1000);
 
 export const ruleWordsField = z

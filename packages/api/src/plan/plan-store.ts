@@ -13,6 +13,10 @@ export interface PlanContent {
   readonly leavesOut: readonly string[];
   /** The coach's own words for single rules, by the rule's id. */
   readonly ruleWords: Readonly<Record<string, string>>;
+  /** One sentence for the player at a change of ends, where coaching is allowed; may be empty. */
+  readonly sentence: string;
+  /** One question for the same moment; may be empty. */
+  readonly question: string;
 }
 
 export interface PlanVersionRow extends PlanContent {

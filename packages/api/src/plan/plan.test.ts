@@ -51,6 +51,22 @@ describe("plans", () => {
     expect(api.memory.rows.audit.filter(({ action }) => action === "plan.save")).toHaveLength(2);
   });
 
+  it("[AP60, PL13] keeps one sentence and one question for a change of ends, a line each, of 140 characters", async () => {
+    const { coach, playerId } = await open();
+    const { sentence: _s, question: _q, ...before } = samplePlan();
+    expect(await coach.plan.save({ playerId: null, ...before, expected: 0 })).toMatchObject({
+      sentence: "",
+      question: "",
+    });
+    const said = { ...samplePlan(), sentence: "Look\nfirst. ", question: "a".repeat(140) };
+    const saved = await coach.plan.save({ playerId: null, ...said, expected: 1 });
+    expect(saved).toMatchObject({ sentence: "Look first.", question: said.question });
+    const own = { playerId, ...samplePlan(), expected: 0, sentence: "b".repeat(141) };
+    await expect(coach.plan.save(own)).rejects.toThrow(
+      /One sentence for the change of ends: use at most 140 characters/,
+    );
+  });
+
   it("[AP62] refuses what was changed over an older version, and leaves the newer one as it is", async () => {
     const { coach } = await open();
     const plan = { playerId: null, ...samplePlan() };

@@ -4,7 +4,14 @@ import { failure } from "../errors/failure.ts";
 import { idField, longText } from "../fields.ts";
 import { staffProcedure } from "../procedure.ts";
 import { checkPlan } from "./check-plan.ts";
-import { planWordsField, ruleIdsField, rulesField, ruleWordsField } from "./plan-fields.ts";
+import {
+  planWordsField,
+  questionField,
+  ruleIdsField,
+  rulesField,
+  ruleWordsField,
+  sentenceField,
+} from "./plan-fields.ts";
 
 const input = z
   .strictObject({
@@ -15,6 +22,8 @@ const input = z
     replaces: rulesField,
     leavesOut: ruleIdsField,
     ruleWords: ruleWordsField,
+    sentence: sentenceField,
+    question: questionField,
     note: longText("What changed", 120).default(""),
   })
   .superRefine(checkPlan);

@@ -15,4 +15,6 @@ export const STARTER_CONTENT: PlanContent = {
     "inside-baseline":
       "Inside the baseline with time you may go down the line, and whenever the ball sits up or the opponent is off the court.",
   },
+  sentence: "Build the point cross-court, and wait for the ball that lets you go.",
+  question: "Which ball are you waiting for?",
 };

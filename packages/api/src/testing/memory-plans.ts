@@ -40,9 +40,9 @@ export const createMemoryPlans = ({ isOwnPlayer, nameOf, wrote }: Surroundings) 
       const newest = versionsOf(academyId, playerId)[0];
       const version = newest?.version ?? 0;
       if (newest && version === expected + 1 && newest.savedBy === savedBy && newest.note === note) {
-        const { words, rules, replaces, leavesOut, ruleWords } = newest;
-        if (isDeepStrictEqual({ words, rules, replaces, leavesOut, ruleWords }, content))
-          return ok(bare(newest));
+        const { words, rules, replaces, leavesOut, ruleWords, sentence, question } = newest;
+        const had = { words, rules, replaces, leavesOut, ruleWords, sentence, question };
+        if (isDeepStrictEqual(had, content)) return ok(bare(newest));
       }
       if (version !== expected) return err({ code: "stale_plan", version });
       const added: Kept = {

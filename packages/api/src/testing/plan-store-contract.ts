@@ -92,6 +92,17 @@ export const describePlanStore = (name: string, open: () => Promise<PlanHarness>
       expect(other).toMatchObject({ error: { code: "stale_plan" } });
     });
 
+    it("[DB56] keeps the sentence and the question for a change of ends, and one that differs is another version", async () => {
+      const content = { ...samplePlan("Sent twice."), sentence: "Build first.", question: "" };
+      const asked = await at.store.savePlan(versionOf({ expected: 3, content }));
+      expect(asked).toMatchObject({ error: { code: "stale_plan", version: 4 } });
+      const [newest] = await at.store.planVersions({ academyId: at.academyId, playerId: null });
+      expect(newest).toMatchObject({
+        sentence: "Wait for the ball that sits up.",
+        question: "Which ball would you change on?",
+      });
+    });
+
     it("[DB53] gives the newest of each, the academy's first; a player's knows what it was written over", async () => {
       const [one, two] = at.playerIds;
       const content = {

@@ -16,4 +16,6 @@ export const samplePlan = (words = "Build first.") =>
     replaces: [],
     leavesOut: [],
     ruleWords: { back: "Keep it cross or middle until it sits up." },
+    sentence: "Wait for the ball that sits up.",
+    question: "Which ball would you change on?",
   }) satisfies PlanContent;

@@ -14,12 +14,13 @@ const ofPlayer = ({ academyId, playerId }: Pick<NewPlanVersion, "academyId" | "p
 
 /** An answer that was lost on its way is asked for again: same person, same content, same place in the order. */
 const isSentAgain = (newest: PlanVersion, sent: NewPlanVersion): boolean => {
-  const { words, rules, replaces, leavesOut, ruleWords } = newest;
+  const { words, rules, replaces, leavesOut, ruleWords, sentence, question } = newest;
   return (
     newest.version === sent.expected + 1 &&
     newest.savedBy === sent.savedBy &&
     newest.note === sent.note &&
-    canonicalJson({ words, rules, replaces, leavesOut, ruleWords }) === canonicalJson(sent.content)
+    canonicalJson({ words, rules, replaces, leavesOut, ruleWords, sentence, question }) ===
+      canonicalJson(sent.content)
   );
 };
 

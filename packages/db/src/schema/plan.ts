@@ -25,6 +25,8 @@ export const planVersion = pgTable(
     replaces: jsonb("replaces").$type<readonly PlanRule[]>().notNull(),
     leavesOut: jsonb("leaves_out").$type<readonly string[]>().notNull(),
     ruleWords: jsonb("rule_words").$type<Readonly<Record<string, string>>>().notNull(),
+    sentence: text("sentence").notNull(),
+    question: text("question").notNull(),
     note: text("note").notNull(),
     savedBy: text("saved_by").notNull(),
     savedAt: timestamp("saved_at", { withTimezone: true }).notNull().defaultNow(),

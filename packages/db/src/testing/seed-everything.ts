@@ -19,7 +19,15 @@ export async function seedEverything(db: Db, academyId: string, isDemo: boolean)
   });
   await day.writeTally({ academyId, matchId, playerId: "player-a", version: "1", tally: { n: 3 } });
   await day.writeAudit({ academyId, actor: "member 1", action: "seeded", detail: { rows: 1 } });
-  const nothing = { words: "", rules: [], replaces: [], leavesOut: [], ruleWords: {} };
+  const nothing = {
+    words: "",
+    rules: [],
+    replaces: [],
+    leavesOut: [],
+    ruleWords: {},
+    sentence: "",
+    question: "",
+  };
   await day.savePlan({
     academyId,
     playerId: null,
