@@ -170,10 +170,12 @@ describe("day and order of play", () => {
       value: change,
     });
     await open(matchId);
-    expect(await days.changeMatch({ ...ACADEMY, matchId, change })).toEqual({
-      ok: false,
-      error: { code: "already_opened" },
-    });
+    for (const frozen of [{ subjects: ["A"] }, { firstServer: "B" }] as const) {
+      expect(await days.changeMatch({ ...ACADEMY, matchId, change: frozen })).toEqual({
+        ok: false,
+        error: { code: "already_opened" },
+      });
+    }
     expect(
       await days.changeMatch({ ...ACADEMY, matchId, change: { title: "Final", orderNo: 4 } }),
     ).toMatchObject({
@@ -181,6 +183,23 @@ describe("day and order of play", () => {
     });
     const nowhere = { ...ACADEMY, matchId: "nowhere", change: {} };
     expect(await days.changeMatch(nowhere)).toEqual({ ok: false, error: { code: "unknown_match" } });
+  });
+
+  it("[DB12, CM6] says who may see what while a match is played; opening it does not set that back", async () => {
+    const { dayId, courtIds } = await newDay("Coaching");
+    const matchId = await addMatch(dayId, courtIds[0] ?? null);
+    const say = async (coachingMode: "practice" | "permitted" | "notPermitted") =>
+      days.changeMatch({ ...ACADEMY, matchId, change: { coachingMode } });
+    await say("permitted");
+    // The opening was made from a card of a moment ago, which had another mode.
+    await open(matchId);
+    expect((await days.matchCard({ ...ACADEMY, matchId }))?.coachingMode).toBe("permitted");
+    expect(await say("notPermitted")).toMatchObject({
+      ok: true,
+      value: { coachingMode: "notPermitted", stage: "open" },
+    });
+    const board = await days.dayBoard({ ...ACADEMY, dayId });
+    expect(board?.courts[0]?.current?.coachingMode).toBe("notPermitted");
   });
 
   it("[DB9] keeps both players of each side in doubles", async () => {

@@ -11,7 +11,7 @@ interface MatchLineProps {
 }
 
 function Coaching({ match, canChange }: MatchLineProps) {
-  if (canChange && match.stage === "waiting") {
+  if (canChange && (match.stage === "waiting" || match.stage === "open")) {
     return <CoachingSelect matchId={match.matchId} mode={match.coachingMode} bothOwn={match.bothOwn} />;
   }
   return (

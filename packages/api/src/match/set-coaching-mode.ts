@@ -4,7 +4,7 @@ import { failure } from "../errors/failure.ts";
 import { coachingModeField, idField } from "../fields.ts";
 import { staffProcedure } from "../procedure.ts";
 
-/** Says whether coaching is allowed in a match, before it is opened: the log freezes it then. Rule AP8. */
+/** Says whether coaching is allowed in a match; what it says holds at once, also while it is played. Rule AP8. */
 export const setCoachingMode = staffProcedure
   .input(z.strictObject({ matchId: idField, coachingMode: coachingModeField }))
   .mutation(async ({ ctx, input: { matchId, coachingMode } }) => {

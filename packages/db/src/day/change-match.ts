@@ -34,8 +34,9 @@ export async function changeMatch(
   });
 }
 
-const touchesFrozen = ({ format, firstServer, coachingMode, subjects }: MatchChange): boolean =>
-  [format, firstServer, coachingMode, subjects].some((value) => value !== undefined);
+/** Who may see what is the desk's to say at any time; the opening only remembers what it was. */
+const touchesFrozen = ({ format, firstServer, subjects }: MatchChange): boolean =>
+  [format, firstServer, subjects].some((value) => value !== undefined);
 
 const toSet = ({ format, subjects, ...rest }: MatchChange): Partial<typeof match.$inferInsert> => ({
   ...Object.fromEntries(Object.entries(rest).filter(([, value]) => value !== undefined)),

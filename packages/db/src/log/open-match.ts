@@ -57,7 +57,7 @@ async function writeOpening(
   const at = { academyId, matchId, laneId: DESK_LANE, epoch: 0, head: 0 };
   const [opening] = await insertItems(sql, at, [hashItem({ n: 1, entry })]);
   await sql`
-    update match set opened_at = now(), first_server = ${opened.firstServer}, coaching_mode = ${opened.coachingMode}
+    update match set opened_at = now(), first_server = ${opened.firstServer}
     where academy_id = ${academyId} and match_id = ${matchId}`;
   return { opening: opening as LoggedEntry, head: 1 };
 }
