@@ -1,3 +1,4 @@
+export { mayHold } from "./coaching.ts";
 export { DOWN, UP } from "./events.ts";
 export {
   BEAT_EVERY_MS,

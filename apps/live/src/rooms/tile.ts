@@ -1,6 +1,16 @@
 import { type ByPlayer, byPlayer, type Side } from "@courtloom/core";
 import type { MatchView } from "@courtloom/match-log";
-import type { BoardView, Heard, Tile, TileState } from "@courtloom/protocol";
+import {
+  type BoardView,
+  coachingFactsOf,
+  type Heard,
+  holdsFigures,
+  type LiveRole,
+  type LiveScreen,
+  mayHold,
+  type Tile,
+  type TileState,
+} from "@courtloom/protocol";
 import type { CourtCard, MatchCard, MatchHead } from "../store.ts";
 import { tileEndsOf } from "./tile-ends.ts";
 import { tileFiguresOf } from "./tile-figures.ts";
@@ -59,6 +69,15 @@ const heardOf = (facts: TileFacts, board: BoardView): Heard | null => {
   return { matchId, heardMs: heard.heardMs, unsent: board === "staff" ? heard.unsent : null };
 };
 
+/** Who sees a view at the least: whoever else does holds no less of a tile. */
+const SEEN_BY = {
+  staff: { screen: "staffBoard", role: "coach" },
+  wall: { screen: "publicWall", role: "wall" },
+} as const satisfies Readonly<Record<BoardView, { readonly screen: LiveScreen; readonly role: LiveRole }>>;
+
+const showsFigures = (board: BoardView, current: MatchCard): boolean =>
+  holdsFigures(mayHold({ ...SEEN_BY[board], ...coachingFactsOf(current) }));
+
 const staffOf = (
   current: MatchCard,
   view: MatchView,
@@ -70,7 +89,7 @@ const staffOf = (
     ...(seconds.length > 0 ? { seconds } : {}),
     level: view.points.length > 0 ? view.level : (head?.level ?? view.level),
     coachingMode: current.coachingMode,
-    bothOwn: current.players.A.own && current.players.B.own,
+    bothOwn: coachingFactsOf(current).bothOwn,
     setAsideCount: view.setAside.length,
     figures: tileFiguresOf(view),
     playerIds: byPlayer((side) => current.players[side].playerId),
@@ -95,6 +114,6 @@ export const tileOf = (facts: TileFacts, board: BoardView): Tile => {
     score: view ? tileScoreOf(view.score) : null,
     next: nextOf(court.next),
     heard: heardOf(facts, board),
-    ...(board === "staff" && current && view ? { staff: staffOf(current, view, facts) } : {}),
+    ...(current && view && showsFigures(board, current) ? { staff: staffOf(current, view, facts) } : {}),
   };
 };

@@ -42,6 +42,7 @@ describe("heading of a court's page", () => {
       courtNo: 2,
       names: { A: "Noor V.", B: "Elsbeth K." },
       timeZone: "Europe/London",
+      coaching: { coachingMode: "notKnown", bothOwn: false },
       chartists: { "lane-1": "Ioan P.", "lane-2": "Rosa T." },
     });
   });

@@ -1,5 +1,6 @@
 import type { DeskDay, DeskMatch } from "@courtloom/api";
 import type { ByPlayer } from "@courtloom/core";
+import type { CoachingFacts } from "../../../board/coaching-caption.ts";
 
 /** What a court's page needs beside the log, which holds no names. */
 export interface CourtHeading {
@@ -9,6 +10,8 @@ export interface CourtHeading {
   readonly courtNo: number | null;
   readonly names: ByPlayer<string>;
   readonly timeZone: string;
+  /** As it stood when the page was opened; the board tells how it stands now. */
+  readonly coaching: CoachingFacts;
   /** Chartists by lane, as far as they are known. */
   readonly chartists: Readonly<Record<string, string>>;
 }
@@ -25,5 +28,6 @@ export const courtHeading = (
   courtNo: day?.courts.find((court) => court.courtId === match.courtId)?.no ?? null,
   names: match.names,
   timeZone: day?.timeZone ?? "UTC",
+  coaching: { coachingMode: match.coachingMode, bothOwn: match.bothOwn },
   chartists: Object.fromEntries(lanes.map(({ laneId, chartist }) => [laneId, chartist])),
 });

@@ -1,6 +1,6 @@
 import type { MatchView } from "@courtloom/match-log";
 import type { ReactNode } from "react";
-import { coachingCaption } from "../../../board/coaching-caption.ts";
+import { type CoachingFacts, coachingCaption } from "../../../board/coaching-caption.ts";
 import { endWords } from "../../../board/score-lines.ts";
 import { ScoreTable } from "../../../board/score-table.tsx";
 import { Mark } from "../../../loom/mark.tsx";
@@ -19,17 +19,20 @@ const stateWords = (view: MatchView, heading: CourtHeading): string => {
 export function CourtScore({
   view,
   heading,
+  coaching,
   back,
   children,
 }: {
   readonly view: MatchView;
   readonly heading: CourtHeading;
+  /** In force now; what the match began with may be older. */
+  readonly coaching: CoachingFacts;
   readonly back: ReactNode;
   readonly children?: ReactNode;
 }) {
-  const { players, coachingMode } = view.opened;
+  const { players } = view.opened;
   const own = { A: players.A.own, B: players.B.own };
-  const caption = coachingCaption({ coachingMode, bothOwn: own.A && own.B });
+  const caption = coachingCaption(coaching);
   return (
     <header className={styles.head}>
       <div className={styles.title}>

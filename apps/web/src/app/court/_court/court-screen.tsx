@@ -79,7 +79,12 @@ export function CourtScreen({ mirror, heading, board }: CourtScreenProps) {
     return <NothingYet court={court} heading={heading} />;
   return (
     <main className={styles.page} data-testid="court" data-connection={court.state}>
-      <CourtScore view={court.view} heading={heading} back={<BackToBoard dayId={heading.dayId} />}>
+      <CourtScore
+        view={court.view}
+        heading={heading}
+        coaching={onBoard?.tile.staff ?? heading.coaching}
+        back={<BackToBoard dayId={heading.dayId} />}
+      >
         {board && onBoard ? (
           <BoardMirrorContext value={board}>
             <BoardFactsProvider>
