@@ -1,12 +1,16 @@
+export type * from "./alert-store.ts";
 export { createAuthStore } from "./auth-store.ts";
 export type { AccountsDb } from "./auth-store-accounts.ts";
 export { openAccounts } from "./auth-store-accounts.ts";
+export { createAlertStore } from "./create-alert-store.ts";
 export { createDayStore } from "./create-day-store.ts";
 export type * from "./day-store.ts";
 export type * from "./entry-store.ts";
 export type { Tx } from "./in-academy.ts";
 export { inAcademy } from "./in-academy.ts";
 export { isUnavailable } from "./is-unavailable.ts";
+export type { GivenNotice, MemoryAlertStore } from "./memory-alert-store.ts";
+export { createMemoryAlertStore } from "./memory-alert-store.ts";
 export type { MemoryEntryStore, MemoryStoreOptions } from "./memory-entry-store.ts";
 export { createMemoryEntryStore } from "./memory-entry-store.ts";
 export type { Db } from "./open-db.ts";

@@ -175,7 +175,7 @@ describe("rights of the roles", () => {
   const refused = (sql: postgres.Sql, statement: string) =>
     expect(sql.unsafe(statement), statement).rejects.toMatchObject({ code: "42501" });
 
-  it("[DB2, DB15, DB23] lets the application neither change nor delete an entry, nor read the audit", async () => {
+  it("[DB2, DB15, DB23, AL15] lets the application neither change nor delete an entry, nor read the audit", async () => {
     for (const statement of [
       "update entry set n = n",
       "delete from entry",
@@ -186,6 +186,13 @@ describe("rights of the roles", () => {
       "update hand_over set code_hash = 'other'",
       "update hand_over set expires_at = expires_at",
       "delete from hand_over",
+      "delete from alert",
+      "update alert set raised_at = raised_at",
+      "update alert set episode = episode",
+      "delete from alert_notice",
+      "update alert_notice set recipient = recipient",
+      "delete from alert_mark",
+      "update alert_mark set details = details",
       "update audit set actor = actor",
       "delete from audit",
       "update log_meta set incarnation = 'other'",

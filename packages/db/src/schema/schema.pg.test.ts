@@ -4,6 +4,7 @@ import postgres from "postgres";
 import { expect, it } from "vitest";
 import { freshDatabase } from "../testing/fresh-database.ts";
 import * as academy from "./academy.ts";
+import * as alert from "./alert.ts";
 import * as audit from "./audit.ts";
 import * as auth from "./auth.ts";
 import * as courtCode from "./court-code.ts";
@@ -27,6 +28,7 @@ interface ColumnRow {
 
 const modules = [
   academy,
+  alert,
   audit,
   auth,
   courtCode,

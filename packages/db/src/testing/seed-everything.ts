@@ -1,3 +1,4 @@
+import { createAlertStore } from "../create-alert-store.ts";
 import { createDayStore } from "../create-day-store.ts";
 import { inAcademy } from "../in-academy.ts";
 import type { Db } from "../open-db.ts";
@@ -39,6 +40,7 @@ export async function seedEverything(db: Db, academyId: string, isDemo: boolean)
   const choice = { rates: ["lineMissed"], alpha: 0.05, quiet: false } as const;
   await day.saveWatchSetting({ academyId, playerId: null, expected: 0, choice, savedBy: "member 1" });
   await seedLog(db, academyId, matchId);
+  await seedAlert(db, academyId, matchId);
   await inAcademy(db, academyId, async ({ sql }) => {
     await sql`
       insert into court_code (academy_id, code_id, code_hash, kind, day_id, court_id, expires_at, code_sealed)
@@ -61,4 +63,29 @@ async function seedLog(db: Db, academyId: string, matchId: string): Promise<void
   const rejected = { n: 4, rejected: { code: "bad_shape", raw: { odd: true } } } as const;
   await store.append({ academyId, matchId, laneId: "lead", items: [...items("lead", 1, 3), rejected] });
   await store.recordHeard([{ academyId, matchId, heardMs: 1_780_000_000_000, unsent: 0 }]);
+}
+
+async function seedAlert(db: Db, academyId: string, matchId: string): Promise<void> {
+  const store = createAlertStore(db);
+  const [atMs, recipient] = [1_780_000_000_000, "member 1"];
+  const key = { matchId, playerId: "player-a", rate: "lineMissed", version: 1, episode: 1 } as const;
+  const match = { x: 4, n: 5, offPlan: 0 };
+  const played = { set: 1, isOver: false, isDue: true, breaks: 1 };
+  const said = { match, usual: 0.3, source: "own", strength: 1, ...played } as const;
+  const raised = { raisedEntryId: "lead-3", raisedPos: 4, raisedMs: atMs };
+  const alert = { ...key, ...raised, side: "A", state: "standing", pos: 4, said } as const;
+  await store.writeAlerts({ academyId, matchId, alerts: [alert] });
+  const most = { atBreak: 3, inMatch: 5 };
+  const claim = {
+    academyId,
+    matchId,
+    recipient,
+    channel: "app",
+    alerts: [key],
+    atBreak: 1,
+    most,
+    atMs,
+  } as const;
+  await store.claimNotices(claim);
+  await store.addMark({ academyId, key, mark: { kind: "seen", by: recipient, atMs, details: {} } });
 }
