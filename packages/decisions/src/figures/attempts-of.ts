@@ -36,14 +36,34 @@ const attemptsIn = (figure: FigureName, point: PlayedPoint, at: number): readonl
   return [...told, ...counted];
 };
 
-/** What a player's figure counts, one by one in the order of play; empty for a side without figures. SPEC D37. */
-export const attemptsOf = (view: MatchView, side: Side, figure: FigureName): readonly FigureAttempt[] => {
+/** Whose figure is asked for. */
+export interface FigureAsk {
+  readonly side: Side;
+  readonly figure: FigureName;
+}
+
+/**
+ * What figures count, one by one in the order of play, in the order of `asks`; empty for a side without figures. Each
+ * point is read once, however many are asked for. SPEC D37.
+ */
+export const attemptsOfEach = (
+  view: MatchView,
+  asks: readonly FigureAsk[],
+): readonly (readonly FigureAttempt[])[] => {
   const all = plansOf(view);
-  const plans = { A: undefined, B: undefined, [side]: all[side] };
-  const hands = byPlayer((each) => view.opened.players[each].hand);
-  const attempts: FigureAttempt[] = [];
-  for (const [at, viewed] of view.points.entries()) {
-    playedPoints(viewed, hands, plans, (_, point) => attempts.push(...attemptsIn(figure, point, at)));
-  }
+  const isAsked = (side: Side) => asks.some((ask) => ask.side === side);
+  const plans = byPlayer((side) => (isAsked(side) ? all[side] : undefined));
+  const hands = byPlayer((side) => view.opened.players[side].hand);
+  const attempts = asks.map((): FigureAttempt[] => []);
+  const tell = (whose: Side, point: PlayedPoint, at: number): void => {
+    for (const [i, { side, figure }] of asks.entries())
+      if (side === whose) attempts[i]?.push(...attemptsIn(figure, point, at));
+  };
+  for (const [at, viewed] of view.points.entries())
+    playedPoints(viewed, hands, plans, (side, point) => tell(side, point, at));
   return attempts;
 };
+
+/** The same for one figure. */
+export const attemptsOf = (view: MatchView, side: Side, figure: FigureName): readonly FigureAttempt[] =>
+  attemptsOfEach(view, [{ side, figure }])[0] ?? [];
