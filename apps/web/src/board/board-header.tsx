@@ -2,9 +2,8 @@ import type { BoardDay } from "@courtloom/sync";
 import Link from "next/link";
 import styles from "./board.module.css";
 import { useBoardFacts } from "./board-facts.ts";
-import type { BoardTools } from "./board-tools.ts";
 import { countItems } from "./day-counts.ts";
-import { PanelSheet } from "./panel/panel-sheet.tsx";
+import { PanelSheet, type PanelSheetProps } from "./panel/panel-sheet.tsx";
 import { useBoardMirror, useDayCounts, useEachSecond } from "./use-board.ts";
 import { wallTime } from "./wall-time.ts";
 
@@ -32,7 +31,7 @@ export interface BoardHeaderProps {
   readonly day: BoardDay;
   readonly deskHref: string | null;
   /** Given where the panel does not stand beside the courts. */
-  readonly sheet: BoardTools | null;
+  readonly sheet: PanelSheetProps | null;
 }
 
 /** The academy, the day, how many courts are at what, the time at the academy, and the way to the panel. */
@@ -55,7 +54,7 @@ export function BoardHeader({ day, deskHref, sheet }: BoardHeaderProps) {
       {stale ? null : <Counts />}
       {sheet === null ? null : (
         <div className={styles.tools}>
-          <PanelSheet tools={sheet} />
+          <PanelSheet {...sheet} />
         </div>
       )}
       <AcademyClock timeZone={day.timeZone} />

@@ -1,7 +1,9 @@
 "use client";
 import type { BoardMirror } from "@courtloom/sync";
 import Link from "next/link";
-import { type CSSProperties, Fragment } from "react";
+import { type CSSProperties, Fragment, useState } from "react";
+import { AlertStrip } from "../alerts/alert-strip.tsx";
+import { AlertsProvider } from "../alerts/alerts-provider.tsx";
 import styles from "./board.module.css";
 import { boardColumns, boardStep } from "./board-columns.ts";
 import { BoardFactsProvider } from "./board-facts-provider.tsx";
@@ -107,7 +109,7 @@ function Ground({
   return (
     <div className={styles.beside}>
       {courts}
-      <aside className={panel.panel} aria-label="Changes and what to show" data-testid="panel">
+      <aside className={panel.panel} aria-label="Alerts, changes and what to show" data-testid="panel">
         <PanelBody tools={beside} />
       </aside>
     </div>
@@ -124,16 +126,25 @@ function Screen({ deskHref, tools }: ScreenProps) {
   const day = useBoard((snapshot) => snapshot.board.day);
   const order = useBoard((snapshot) => snapshot.board.order);
   const hasRoom = useHasRoom(order.length);
+  const [isSheetOpen, setSheetOpen] = useState(false);
   const stale = state === "stale";
+  const sheet = hasRoom ? null : tools;
   if (state === "refused") return <Refused />;
   if (day === undefined) return <Loading />;
   return (
     <BoardFactsProvider>
-      <div className={styles.board} data-testid="board" data-connection={state}>
-        <BoardHeader day={day} deskHref={deskHref} sheet={hasRoom ? null : tools} />
-        {stale ? <Lost /> : null}
-        <Ground deskHref={deskHref} order={order} beside={hasRoom ? tools : null} />
-      </div>
+      <AlertsProvider alerts={tools?.alerts ?? null} timeZone={day.timeZone}>
+        <div className={styles.board} data-testid="board" data-connection={state}>
+          <BoardHeader
+            day={day}
+            deskHref={deskHref}
+            sheet={sheet && { tools: sheet, open: isSheetOpen, setOpen: setSheetOpen }}
+          />
+          {stale ? <Lost /> : null}
+          {sheet ? <AlertStrip open={() => setSheetOpen(true)} /> : null}
+          <Ground deskHref={deskHref} order={order} beside={hasRoom ? tools : null} />
+        </div>
+      </AlertsProvider>
     </BoardFactsProvider>
   );
 }

@@ -1,4 +1,5 @@
-import { createContext, type ReactNode, useContext } from "react";
+import { createContext, useContext } from "react";
+import type { OpenedAlerts } from "../alerts/open-alerts.ts";
 import type { ChoiceStore } from "./choice/choice-store.ts";
 import type { LookStore } from "./look/look-store.ts";
 
@@ -6,8 +7,8 @@ import type { LookStore } from "./look/look-store.ts";
 export interface BoardTools {
   readonly choice: ChoiceStore;
   readonly look: LookStore;
-  /** The alerts of the day, the first thing in the panel; absent while there is nothing to show. */
-  readonly alerts?: ReactNode;
+  /** The alerts of the day, the first thing in the panel. */
+  readonly alerts: OpenedAlerts;
 }
 
 export const BoardToolsContext = createContext<BoardTools | null>(null);

@@ -1,6 +1,7 @@
 import type { BoardCourt } from "@courtloom/sync";
 import Link from "next/link";
 import { memo } from "react";
+import { useStandingAlert } from "../alerts/use-alerts.ts";
 import type { BoardStep } from "./board-columns.ts";
 import { useBoardFacts } from "./board-facts.ts";
 import { ScoreTable } from "./score-table.tsx";
@@ -48,14 +49,24 @@ export interface CourtTileProps {
   readonly quiet: boolean;
 }
 
-/** One court of a day in its fixed place. Drawn again when its own court changes, and not for any other. */
 /** So many courts that the change of ends stands beside the number. */
 const isPacked = (step: BoardStep): boolean => step === "tight" || step === "tiny";
 
+/** How much of the tile turns over; nothing of a court that is not asked for, blind or the past. SPEC rule AS21. */
+const useTurned = (court: BoardCourt | undefined, isHidden: boolean) => {
+  const standing = useStandingAlert(court?.tile.matchId ?? null);
+  const state = court && alertState(court.tile);
+  if (isHidden || state === undefined) return {};
+  if (state !== "standing") return { "data-alert": state };
+  return { "data-alert": standing?.snoozed ? "snoozed" : state, "data-rate": standing?.rate };
+};
+
+/** One court of a day in its fixed place. Drawn again when its own court changes, and not for any other. */
 export const CourtTile = memo(function CourtTile({ courtId, step, plain, quiet }: CourtTileProps) {
   const court = useBoardCourt(courtId);
   const freshness = useFreshnessKind(courtId);
   const { stale } = useBoardFacts();
+  const turned = useTurned(court, quiet || stale || freshness === "blind");
   if (!court) return null;
   const { tile } = court;
   const underWay = tile.state === "playing" || tile.state === "suspended";
@@ -72,7 +83,7 @@ export const CourtTile = memo(function CourtTile({ courtId, step, plain, quiet }
       data-step={step}
       data-dense={step === "dense" || undefined}
       data-quiet={quiet || undefined}
-      data-alert={quiet ? undefined : alertState(tile)}
+      {...turned}
       data-plain={plain || undefined}
     >
       <div className={styles.inside}>

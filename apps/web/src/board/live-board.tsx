@@ -1,7 +1,8 @@
 "use client";
 import type { BoardView } from "@courtloom/protocol";
-import { type BoardMirror, createBoardMirror, createChannel } from "@courtloom/sync";
+import { type BoardMirror, type Channel, createBoardMirror, createChannel } from "@courtloom/sync";
 import { useEffect, useState } from "react";
+import { openAlerts } from "../alerts/open-alerts.ts";
 import { BoardScreen } from "./board-screen.tsx";
 import type { BoardTools } from "./board-tools.ts";
 import { createChoiceStore } from "./choice/choice-store.ts";
@@ -21,7 +22,15 @@ interface Opened {
   readonly tools: BoardTools | null;
 }
 
-const openTools = (mirror: BoardMirror, dayId: string, account: string): BoardTools => ({
+interface ToolsFor {
+  readonly channel: Channel;
+  readonly mirror: BoardMirror;
+  readonly dayId: string;
+  readonly account: string;
+}
+
+const openTools = ({ channel, mirror, dayId, account }: ToolsFor): BoardTools => ({
+  alerts: openAlerts(channel, dayId, account),
   choice: createChoiceStore(deviceStorage("localStorage"), account, dayId),
   look: createLookStore({
     mirror,
@@ -38,10 +47,11 @@ export function LiveBoard({ dayId, view, account }: LiveBoardProps) {
   useEffect(() => {
     const channel = createChannel();
     const mirror = createBoardMirror(channel, dayId, view);
-    const tools = account === undefined ? null : openTools(mirror, dayId, account);
+    const tools = account === undefined ? null : openTools({ channel, mirror, dayId, account });
     setOpened({ mirror, tools });
     return () => {
       tools?.look.close();
+      tools?.alerts.close();
       mirror.close();
       channel.close();
     };

@@ -1,4 +1,5 @@
 import type { Tile } from "@courtloom/protocol";
+import { useStandingAlert } from "../alerts/use-alerts.ts";
 import { Mark } from "../loom/mark.tsx";
 import { useBoardFacts } from "./board-facts.ts";
 import styles from "./tile.module.css";
@@ -9,8 +10,9 @@ import { useFreshness } from "./use-board.ts";
 export function TileFlag({ tile, quiet = false }: { readonly tile: Tile; readonly quiet?: boolean }) {
   const freshness = useFreshness(tile.courtId);
   const { stale } = useBoardFacts();
+  const standing = useStandingAlert(tile.matchId);
   const flag =
-    flagOf(tile, stale ? { kind: "none" } : freshness) ?? (stale || quiet ? null : alertFlagOf(tile));
+    flagOf(tile, stale ? { kind: "none" } : freshness) ?? (stale || quiet ? null : alertFlagOf(tile, standing));
   if (flag === null) return null;
   return (
     <p className={styles.flag} data-testid="flag">

@@ -59,7 +59,7 @@ describe("words of a tile", () => {
     expect(wallTime(ms, "Nowhere/Here")).toBe("10:46 UTC");
   });
 
-  it("[BD42] flags the gravest alert by shape and word while it is played, and never after", () => {
+  it("[BD42, AS21] flags the gravest alert by shape and word while it is played, and never after", () => {
     const withAlerts = (state: Tile["state"], ...alerts: readonly TileAlert[]) =>
       ({ state, staff: { alerts } }) as unknown as Tile;
     const standing: TileAlert = { side: "A", state: "standing", since: "2–1" };
@@ -76,5 +76,11 @@ describe("words of a tile", () => {
     });
     expect(alertState(withAlerts("over", standing))).toBeUndefined();
     expect(alertFlagOf(withAlerts("playing"))).toBeNull();
+    const detail = (standing: Parameters<typeof alertFlagOf>[1], alert = easing) =>
+      alertFlagOf(withAlerts("playing", alert), standing)?.detail;
+    expect(detail({ rate: "lineMissed", snoozed: false }, standing)).toBe("since 2–1");
+    expect(detail({ rate: "keptMissed", snoozed: false }, standing)).toBe("kept balls missed, since 2–1");
+    expect(detail({ rate: "lineMissed", snoozed: true }, standing)).toBe("snoozed");
+    expect(detail({ rate: "lineMissed", snoozed: true })).toBeNull();
   });
 });

@@ -1,5 +1,5 @@
 import type { ByPlayer } from "@courtloom/core";
-import type { ChartingLevel } from "@courtloom/match-log";
+import type { ChartingLevel, Rate } from "@courtloom/match-log";
 import type { Heard, Tile, TileAlert, TileScore, TileState } from "@courtloom/protocol";
 import type { MarkName } from "../loom/mark.tsx";
 import { type Freshness, silenceWords } from "./freshness.ts";
@@ -26,13 +26,38 @@ export const alertState = ({
 }: Pick<Tile, "state" | "staff">): TileAlert["state"] | undefined =>
   state === "playing" || state === "suspended" ? staff?.alerts?.[0]?.state : undefined;
 
-/** The flag of a court's gravest alert: "Alert, since 2–1"; null without one. SPEC rule BD42. */
-export const alertFlagOf = (tile: Pick<Tile, "state" | "staff">): Flag | null => {
+const ALERT_ABOUT = {
+  lineMissed: null,
+  lineShare: "share down the line",
+  keptMissed: "kept balls missed",
+  lineOffPlan: "line balls off plan",
+  passedUp: "moments passed up",
+} as const satisfies Readonly<Record<Rate, string | null>>;
+
+/** What stands on a court, beyond what its tile says: of which rate, and whether all of it is snoozed. */
+export interface Standing {
+  readonly rate: Rate;
+  readonly snoozed: boolean;
+}
+
+const standingDetail = ({ rate, snoozed }: Standing, since: string | null): string | null => {
+  if (snoozed) return "snoozed";
+  const parts = [ALERT_ABOUT[rate], since].filter((part) => part !== null);
+  return parts.length === 0 ? null : parts.join(", ");
+};
+
+/**
+ * The flag of a court's gravest alert: "Alert, since 2–1"; of another rate than line balls missed, which stand below,
+ * it says which. Null without one. SPEC rules BD42, AS21.
+ */
+export const alertFlagOf = (tile: Pick<Tile, "state" | "staff">, standing?: Standing): Flag | null => {
   const state = alertState(tile);
   if (state === undefined) return null;
   const [mark, word] = ALERT_FLAGS[state];
-  const since = tile.staff?.alerts?.[0]?.since;
-  return { mark, word, detail: since == null ? null : `since ${since}` };
+  const games = tile.staff?.alerts?.[0]?.since;
+  const since = games == null ? null : `since ${games}`;
+  const detail = state === "standing" && standing ? standingDetail(standing, since) : since;
+  return { mark, word, detail };
 };
 
 export interface FlaggedCourt {

@@ -1,3 +1,4 @@
+import { AlertsPart } from "../../alerts/alerts-part.tsx";
 import type { BoardTools } from "../board-tools.ts";
 import { ChangedPart } from "./changed-part.tsx";
 import styles from "./panel.module.css";
@@ -7,7 +8,7 @@ import { ShowPart } from "./show-part.tsx";
 export function PanelBody({ tools }: { readonly tools: BoardTools }) {
   return (
     <>
-      {tools.alerts}
+      <AlertsPart />
       <ChangedPart look={tools.look} />
       <ShowPart store={tools.choice} />
       <p className={styles.key}>

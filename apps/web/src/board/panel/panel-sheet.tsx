@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useEffect, useRef } from "react";
 import type { BoardTools } from "../board-tools.ts";
 import { useChoice } from "../choice/use-choice.ts";
 import styles from "./panel.module.css";
@@ -10,7 +10,7 @@ function Sheet({ tools, onClose }: { readonly tools: BoardTools; readonly onClos
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => dialog.current?.showModal(), []);
   return (
-    <dialog ref={dialog} className={styles.sheet} aria-label="Changes and what to show" onClose={onClose}>
+    <dialog ref={dialog} className={styles.sheet} aria-label="Alerts, changes and what to show" onClose={onClose}>
       <div className={styles.sheetHead}>
         <button type="button" className={styles.press} onClick={() => dialog.current?.close()}>
           Back to the courts
@@ -21,9 +21,14 @@ function Sheet({ tools, onClose }: { readonly tools: BoardTools; readonly onClos
   );
 }
 
+export interface PanelSheetProps {
+  readonly tools: BoardTools;
+  readonly open: boolean;
+  readonly setOpen: (open: boolean) => void;
+}
+
 /** The panel where there is no room beside the courts: a button that says what is shown and how much changed. */
-export function PanelSheet({ tools }: { readonly tools: BoardTools }) {
-  const [open, setOpen] = useState(false);
+export function PanelSheet({ tools, open, setOpen }: PanelSheetProps) {
   const { filter } = useChoice();
   const changed = useChanges(tools.look).length;
   return (

@@ -1,5 +1,5 @@
-/** What is felt and heard: a ball or a point was taken in; a whole point was done. */
-export type Felt = "tick" | "done";
+/** What is felt and heard: a ball or a point was taken in; a whole point was done; staff are told of something. */
+export type Felt = "tick" | "done" | "notice";
 
 export interface Feel {
   readonly give: (felt: Felt) => void;
@@ -21,9 +21,16 @@ export interface FeelDevice {
   readonly createAudio: (() => AudioContext) | undefined;
 }
 
-const PATTERNS = { tick: [10], done: [10, 60, 18] } as const satisfies Record<Felt, readonly number[]>;
-/** One high tick for a ball, a lower and longer one for Done: told apart without looking. */
-const SOUNDS = { tick: { hz: 1_500, ms: 25 }, done: { hz: 620, ms: 70 } } as const;
+const PATTERNS = { tick: [10], done: [10, 60, 18], notice: [90, 80, 90] } as const satisfies Record<
+  Felt,
+  readonly number[]
+>;
+/** One high tick for a ball, a lower and longer one for Done, a long one for a notice: told apart without looking. */
+const SOUNDS = {
+  tick: { hz: 1_500, ms: 25 },
+  done: { hz: 620, ms: 70 },
+  notice: { hz: 880, ms: 450 },
+} as const;
 /** Loud enough beside a court, not across it. */
 const VOLUME = 0.16;
 /** What an exponential fade may end at: it never reaches 0. */
