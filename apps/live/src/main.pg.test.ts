@@ -5,6 +5,7 @@ import {
   createAuthStore,
   createDayStore,
   createPostgresEntryStore,
+  type DayStore,
   openAccounts,
   openDb,
 } from "@courtloom/db";
@@ -23,6 +24,17 @@ const FORMAT = {
   noAd: false,
   finalSet: { kind: "same" },
 } as const;
+
+/** A match of before with a hundred line balls, so that there is a usual rate to watch. */
+const addPast = async (days: DayStore, a: string, b: string): Promise<void> => {
+  const past = { academyId: ACADEMY, dayId: null, courtId: null, playedOn: "2026-05-01", format: FORMAT };
+  const added = await days.addMatch({ ...past, playerIds: { A: a, B: b } });
+  if (!added.ok) throw new Error(added.error.code);
+  const tally = { version: 2, levels: { key: { counts: { lineMissed: [30, 100] }, cells: {} } } };
+  const { matchId } = added.value;
+  const written = await days.writeTally({ academyId: ACADEMY, matchId, playerId: a, version: "2", tally });
+  if (!written.ok) throw new Error(written.error.code);
+};
 
 /** A day with one court and one match, and the cookie of a helper who entered with the court's code. */
 const setUp = async () => {
@@ -64,6 +76,7 @@ const setUp = async () => {
     format: FORMAT,
   });
   if (!match.ok) throw new Error(match.error.code);
+  await addPast(days, a.playerId, b.playerId);
   const issued = await auth.issueCode({
     academyId: ACADEMY,
     kind: "court",
@@ -121,7 +134,7 @@ const start = async (database: Awaited<ReturnType<typeof setUp>>["database"]) =>
   return { child, url: `http://127.0.0.1:${port}`, output: () => output };
 };
 
-it("[LV25] the process takes entries from a helper's phone, keeps them, and ends cleanly when asked", async () => {
+it("[LV25, WA13, WA15] the process takes entries from a helper's phone, keeps them, and ends cleanly when asked", async () => {
   const { database, days, log, matchId, cookie } = await setUp();
   const { child, url, output } = await start(database);
   expect(await (await fetch(`${url}/healthz`)).json()).toEqual({ instanceId: "start-1", ok: true });
@@ -139,6 +152,10 @@ it("[LV25] the process takes entries from a helper's phone, keeps them, and ends
   await once(socket as unknown as NodeJS.EventEmitter, "connect");
   const opened = await ask("lane.open", { laneId: "lane-1", level: "every" });
   expect(opened).toMatchObject({ ok: true, cursor: 0, head: 1, chartist: "Dana H." });
+  const first = await log.read({ academyId: ACADEMY, matchId, after: 0, limit: 1 });
+  expect(first.ok && first.value.entries[0]?.entry.body).toMatchObject({
+    watches: [{ side: "A", rate: "lineMissed", source: "academy", horizon: 40 }],
+  });
   const { incarnation } = opened;
   const entries = [...pointEntries(1, 1, 5), { n: 6, nonsense: "\u0000" }, ...pointEntries(1, 7, 9)];
   const batch = { laneId: "lane-1", incarnation, entries };
@@ -156,7 +173,7 @@ it("[LV25] the process takes entries from a helper's phone, keeps them, and ends
   // Written just after the match was called over.
   await expect
     .poll(() => days.academyTallies({ academyId: ACADEMY }), { timeout: 10_000 })
-    .toMatchObject([{ matchId, version: "2" }]);
+    .toContainEqual(expect.objectContaining({ matchId, version: "2" }));
   const exit = once(child, "exit");
   child.kill("SIGTERM");
   expect((await exit)[0]).toBe(0);

@@ -1,3 +1,4 @@
+import { availableParallelism } from "node:os";
 import { createAuth } from "@courtloom/auth";
 import {
   createAuthStore,
@@ -13,11 +14,22 @@ import { createSocketServer } from "./transport/socket-server.ts";
 import { daysOf } from "./wire/days-of.ts";
 import { createPinoLog } from "./wire/pino-log.ts";
 import { processClock, processTimers } from "./wire/process-runtime.ts";
+import { createWatchFreezer } from "./wire/watch-freezer.ts";
 
 const env = readLiveEnv();
 const log = createPinoLog(env.instanceId, process.stdout);
 const runtime = { clock: processClock, timers: processTimers, log, isOutage: isUnavailable };
 
+/** A match's start waits so long for its watches; phones wait 8 s for the whole answer. */
+const FREEZE_WITHIN_MS = 5_000;
+/** A morning's matches begin together; beyond these the courts themselves would be short of processors. */
+const MOST_THREADS = 4;
+
+const freezer = createWatchFreezer({
+  timers: processTimers,
+  threads: Math.min(MOST_THREADS, Math.max(1, availableParallelism() - 1)),
+  waitMs: FREEZE_WITHIN_MS,
+});
 const db = openDb(env.appDatabaseUrl);
 const accounts = openAccounts(env.authDatabaseUrl);
 const store = createPostgresEntryStore(db, { log: (line) => log.note(line, {}) });
@@ -28,7 +40,8 @@ const auth = createAuth({
   secureCookies: env.secureCookies,
   clock: runtime.clock,
 });
-const live = createLive({ runtime, store, days: daysOf(createDayStore(db)), principalOf: auth.principalOf });
+const days = daysOf(createDayStore(db), { freezer, log });
+const live = createLive({ runtime, store, days, principalOf: auth.principalOf });
 const server = createSocketServer({
   live,
   runtime,
@@ -41,7 +54,7 @@ const server = createSocketServer({
 const stop = async (): Promise<void> => {
   await server.close();
   await live.stop();
-  await Promise.all([db.close(), accounts.close()]);
+  await Promise.all([freezer.close(), db.close(), accounts.close()]);
   process.exit(0);
 };
 

@@ -1,5 +1,6 @@
-import type { DayStore as DatabaseDays, PlanVersion, TallyRow } from "@courtloom/db";
-import { STARTER_PLAN } from "@courtloom/decisions";
+import { err, ok } from "@courtloom/core";
+import type { DayStore as DatabaseDays, PlanVersion, TallyRow, WatchSettingVersion } from "@courtloom/db";
+import { freezeWatch, STARTER_PLAN } from "@courtloom/decisions";
 import { foldLog, type LoggedEntry } from "@courtloom/match-log";
 import { describe, expect, it } from "vitest";
 import type { MatchCard } from "../store.ts";
@@ -7,6 +8,7 @@ import { createMemoryStore } from "../testing/create-node.ts";
 import { pointEntries } from "../testing/entries.ts";
 import { createMatchDay } from "../testing/match-day.ts";
 import { daysOf } from "./days-of.ts";
+import type { WatchFreezer } from "./watch-freezer.ts";
 
 const M1 = { academyId: "curlew", matchId: "m1" };
 const row = (playerId: string, matchId: string, tally: unknown): TallyRow => ({
@@ -42,13 +44,20 @@ const planVersion = (over: Partial<PlanVersion>): PlanVersion => ({
 });
 
 /** The database's functions, as far as they are called; what is written is kept. */
-const database = (tallies: readonly TallyRow[], plans: readonly PlanVersion[] = []) => {
+const database = (
+  tallies: readonly TallyRow[],
+  plans: readonly PlanVersion[] = [],
+  settings: readonly WatchSettingVersion[] = [],
+  freeze: WatchFreezer["freeze"] = async (designs) => ok(designs.map(freezeWatch)),
+) => {
   const written: unknown[] = [];
+  const faults: unknown[] = [];
   const card = createMatchDay(createMemoryStore(() => 0));
   const days = {
     academyTallies: async () => tallies,
     plans: async ({ playerIds = [] }: { readonly playerIds?: readonly string[] }) =>
       plans.filter(({ playerId }) => playerId === null || playerIds.includes(playerId)),
+    watchSettings: async () => settings,
     setMatchOver: async (args: unknown) => void written.push(args),
     writeTally: async (args: unknown) => {
       written.push(args);
@@ -60,7 +69,8 @@ const database = (tallies: readonly TallyRow[], plans: readonly PlanVersion[] = 
     if (!found) throw new Error("the fixture has match m1");
     return found;
   };
-  return { days: daysOf(days), written, cardOf };
+  const fault = (...said: unknown[]) => void faults.push(said);
+  return { days: daysOf(days, { freezer: { freeze }, log: { fault } }), written, cardOf, faults };
 };
 
 describe("the day's tables as the rooms use them", () => {
@@ -119,6 +129,43 @@ describe("the day's tables as the rooms use them", () => {
     });
     const without = database([]);
     expect((await without.days.openingOf(await without.cardOf())).plans).toEqual({ A: null, B: null });
+  });
+
+  const PAST = Array.from({ length: 20 }, (_, i) => row("m1-A", `old-${i}`, counts(4, 10)));
+  const setting = (playerId: string | null, choice: WatchSettingVersion["choice"]): WatchSettingVersion => ({
+    ...{ playerId, version: 1, choice, savedBy: "maren", savedByName: "Maren H.", savedMs: 0 },
+  });
+
+  it("[WA16] freezes the watches that hold: by default line balls missed of the own player", async () => {
+    const { days, cardOf, faults } = database(PAST);
+    const { watches } = await days.openingOf(await cardOf());
+    expect(watches).toMatchObject([{ side: "A", rate: "lineMissed", source: "own", horizon: 20 }]);
+    expect(watches[0]?.alpha).toBeCloseTo(0.05, 12);
+    expect(faults).toEqual([]);
+  });
+
+  it("[WA16] freezes what the academy chose, and before it what was chosen for the player", async () => {
+    const academys = setting(null, { rates: ["lineShare"], alpha: 0.1, quiet: true });
+    const own = setting("m1-A", { rates: ["lineMissed", "lineShare"], alpha: 0.02, quiet: false });
+    const back = setting("m1-A", null);
+    const ratesOf = async (...settings: WatchSettingVersion[]) => {
+      const { days, cardOf } = database(PAST, [], settings);
+      return (await days.openingOf(await cardOf())).watches.map(({ rate }) => rate);
+    };
+    expect(await ratesOf(academys)).toEqual(["lineShare"]);
+    expect(await ratesOf(academys, own)).toEqual(["lineMissed", "lineShare"]);
+    expect(await ratesOf(academys, back)).toEqual(["lineShare"]);
+  });
+
+  it("[WA14] a match whose watches were not worked out opens without them, and somebody must look", async () => {
+    for (const why of ["failed", "late"] as const) {
+      const { days, cardOf, faults } = database(PAST, [], [], async () => err(why));
+      const opened = await days.openingOf(await cardOf());
+      expect(opened).toMatchObject({ watches: [], usualRates: { A: { lineMissed: { source: "own" } } } });
+      expect(faults).toEqual([[`a match was opened without watches: ${why}`, { matchId: "m1" }]]);
+    }
+    const stopping = database(PAST, [], [], async () => err("closed"));
+    await expect(stopping.days.openingOf(await stopping.cardOf())).rejects.toThrow(/stopping/);
   });
 
   it("[LV6] a doubles match has its players by the log's own names, the server's pair first", async () => {

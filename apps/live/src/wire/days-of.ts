@@ -1,10 +1,13 @@
 import { byPlayer, SIDES } from "@courtloom/core";
 import type { MatchCard as DatabaseCard, DayStore as DatabaseDays } from "@courtloom/db";
-import { freezeOpening, talliesOf } from "@courtloom/decisions";
-import type { MatchView } from "@courtloom/match-log";
+import { freezeOpening, talliesOf, watchDesigns } from "@courtloom/decisions";
+import type { MatchOpened, MatchView } from "@courtloom/match-log";
+import type { Log } from "../runtime.ts";
 import type { DayStore, MatchCard, MatchRef } from "../store.ts";
 import { pastTallies } from "./past-tallies.ts";
 import { plansNow } from "./plans-now.ts";
+import type { WatchFreezer } from "./watch-freezer.ts";
+import { watchesNow } from "./watches-now.ts";
 
 /** The names that a doubles log knows its players by, in order of service. */
 const DOUBLES_ORDER = {
@@ -12,17 +15,41 @@ const DOUBLES_ORDER = {
   B: ["B1", "A1", "B2", "A2"],
 } as const;
 
-type OpeningDays = Pick<DatabaseDays, "academyTallies" | "plans">;
+type OpeningDays = Pick<DatabaseDays, "academyTallies" | "plans" | "watchSettings">;
+
+/** What openings need beside the tables. */
+export interface OpeningHelp {
+  readonly freezer: Pick<WatchFreezer, "freeze">;
+  readonly log: Pick<Log, "fault">;
+}
+
+type Designs = ReturnType<typeof watchDesigns>;
+
+/** A match begins without its watches rather than not at all. SPEC WA14. */
+const withWatches = async (
+  opened: MatchOpened,
+  designs: Designs,
+  { freezer, log }: OpeningHelp,
+): Promise<MatchOpened> => {
+  if (designs.length === 0) return opened;
+  const frozen = await freezer.freeze(designs);
+  if (frozen.ok) return { ...opened, watches: frozen.value };
+  // An opening is for good: one that is asked for while the process stops is left to the next process.
+  if (frozen.error === "closed") throw new Error("the live server is stopping");
+  log.fault(`a match was opened without watches: ${frozen.error}`, { matchId: opened.matchId });
+  return opened;
+};
 
 /** Until somebody says who won the toss, side A serves first; the pad puts it right with an entry. */
-const openingOf = async (days: OpeningDays, card: MatchCard) => {
+const openingOf = async (days: OpeningDays, card: MatchCard, help: OpeningHelp): Promise<MatchOpened> => {
   const { matchId, format, players, doubles, coachingMode } = card;
   const firstServer = card.firstServer ?? "A";
-  const [past, plans] = await Promise.all([
+  const [past, plans, settings] = await Promise.all([
     pastTallies(days, card as DatabaseCard),
     doubles ? undefined : plansNow(days, card),
+    doubles ? undefined : watchesNow(days, card),
   ]);
-  return freezeOpening({
+  const opened = freezeOpening({
     matchId,
     format,
     firstServer,
@@ -36,6 +63,7 @@ const openingOf = async (days: OpeningDays, card: MatchCard) => {
     past,
     ...(plans ? { plans } : {}),
   });
+  return settings ? withWatches(opened, watchDesigns(opened, settings, past.own), help) : opened;
 };
 
 /** Writes whether the match is over and, if so, what each charted player did in it. SPEC LV12. */
@@ -54,9 +82,9 @@ const settle = async (days: DatabaseDays, match: MatchRef, view: MatchView): Pro
 };
 
 /** The day's tables as the rooms need them, over the database's. */
-export const daysOf = (days: DatabaseDays): DayStore => ({
+export const daysOf = (days: DatabaseDays, help: OpeningHelp): DayStore => ({
   matchCard: (match) => days.matchCard(match),
   dayBoard: (day) => days.dayBoard(day),
-  openingOf: (card) => openingOf(days, card),
+  openingOf: (card) => openingOf(days, card, help),
   settle: (match, view) => settle(days, match, view),
 });
