@@ -1,4 +1,4 @@
-import { and, lte, ne, sql } from "drizzle-orm";
+import { sql } from "drizzle-orm";
 import type { AlertStore, StoredAlert } from "../alert-store.ts";
 import { inAcademy } from "../in-academy.ts";
 import type { Db } from "../open-db.ts";
@@ -29,7 +29,7 @@ export const writeAlerts = (
             withdrawnEntry: sql`excluded.withdrawn_entry`,
             withdrawnLane: sql`excluded.withdrawn_lane`,
           },
-          setWhere: and(ne(alert.state, "withdrawn"), lte(alert.pos, sql`excluded.pos`)),
+          setWhere: sql`${alert.state} <> 'withdrawn' and ${alert.pos} <= excluded.pos`,
         });
     }
     return alertsOfMatch(tx, academyId, matchId);

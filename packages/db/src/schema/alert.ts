@@ -45,8 +45,15 @@ export const alertNotice = pgTable(
   (t) => [
     primaryKey({
       columns: [
-        ...[t.academyId, t.matchId, t.playerId, t.rate, t.version, t.episode],
-        ...[t.transition, t.recipient, t.channel],
+        t.academyId,
+        t.matchId,
+        t.playerId,
+        t.rate,
+        t.version,
+        t.episode,
+        t.transition,
+        t.recipient,
+        t.channel,
       ],
     }),
   ],
