@@ -33,6 +33,9 @@ export const ACCESS = {
   "plan.save": "staff",
   "plan.startFromStarter": "staff",
   "plan.forMatch": "staff",
+  "plan.courtWords": "staff",
+  "watch.get": "staff",
+  "watch.save": "staff",
 } as const satisfies Record<string, Audience>;
 
 export type ProcedurePath = keyof typeof ACCESS;

@@ -1,3 +1,4 @@
+export type { EstimateRow, LandingCell, LineCell, LineSpot, LineVerdict, WonRow } from "@courtloom/decisions";
 export type { Audience, ProcedurePath } from "./access.ts";
 export { ACCESS, AUDIENCES } from "./access.ts";
 export type { ApiAuth, CookieHeader, IssuedCode, PhoneInUse } from "./api-auth.ts";
@@ -30,16 +31,7 @@ export type { BehindBall, FigurePoint, FigurePoints } from "./figures/figure-poi
 export type { FigureRow, LeftOutWhy, RateRow, UsualRow } from "./figures/figure-row.ts";
 export type { HistoryFilter } from "./figures/history-filter.ts";
 export type { FilterChoices, HistoryMatch } from "./figures/history-match.ts";
-export type {
-  EstimateRow,
-  FitRow,
-  LandingCell,
-  LineCell,
-  LineMap,
-  LineSpot,
-  LineVerdict,
-  WonRow,
-} from "./figures/line-map.ts";
+export type { FitRow, LineMap } from "./figures/line-map.ts";
 export type { MatchFigureRow, MatchFiguresFile, SizedPoint } from "./figures/match-figures.ts";
 export type { PlayerHistory } from "./figures/player-history.ts";
 export type { HandlerOptions } from "./handler.ts";
@@ -50,10 +42,13 @@ export type { DeskMatch } from "./match/desk-match.ts";
 export type { FormatPreset } from "./match/format-presets.ts";
 export { FORMAT_PRESETS } from "./match/format-presets.ts";
 export { isOwnOrigin } from "./own-origin.ts";
+export type { CourtWords } from "./plan/court-words.ts";
 export type { PlanFile } from "./plan/get-plan.ts";
 export type { PlanSummary } from "./plan/list-plans.ts";
-export type { MatchPlan } from "./plan/plan-for-match.ts";
+export type { MatchPlan } from "./plan/match-plans.ts";
 export type { PlanContent, PlanVersionRow } from "./plan/plan-store.ts";
 export { readBody } from "./read-body.ts";
 export type { AppRouter } from "./router.ts";
 export { appRouter, createCaller } from "./router.ts";
+export type { UsualNow, WatchedPlayer, WatchFile } from "./watch/get-watch.ts";
+export type { WatchChoice, WatchSettingRow } from "./watch/watch-store.ts";

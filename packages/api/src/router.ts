@@ -14,6 +14,7 @@ import { getMatch } from "./match/get-match.ts";
 import { listLanes } from "./match/list-lanes.ts";
 import { readLog } from "./match/read-log.ts";
 import { setCoachingMode } from "./match/set-coaching-mode.ts";
+import { courtWords } from "./plan/court-words.ts";
 import { getPlan } from "./plan/get-plan.ts";
 import { listPlans } from "./plan/list-plans.ts";
 import { planForMatch } from "./plan/plan-for-match.ts";
@@ -25,6 +26,8 @@ import { createAcademy } from "./setup/create-academy.ts";
 import { loadDemo } from "./setup/load-demo.ts";
 import { status } from "./setup/status.ts";
 import { trpc } from "./trpc.ts";
+import { getWatch } from "./watch/get-watch.ts";
+import { saveWatch } from "./watch/save-watch.ts";
 
 /** Every procedure by noun and verb; its audience is in `access.ts`. */
 export const appRouter = trpc.router({
@@ -35,7 +38,15 @@ export const appRouter = trpc.router({
   lane: { checkFile, takeInFile },
   code: { list: listCodes, issue: issueCodes, revoke: revokeCode, endPhone },
   player: { list: listPlayers, add: addPlayer },
-  plan: { list: listPlans, get: getPlan, save: savePlan, startFromStarter, forMatch: planForMatch },
+  plan: {
+    list: listPlans,
+    get: getPlan,
+    save: savePlan,
+    startFromStarter,
+    forMatch: planForMatch,
+    courtWords,
+  },
+  watch: { get: getWatch, save: saveWatch },
 });
 
 export type AppRouter = typeof appRouter;

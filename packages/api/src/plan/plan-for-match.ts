@@ -1,68 +1,18 @@
-import { type ByPlayer, byPlayer, type Side } from "@courtloom/core";
-import { type EffectivePlan, planForPlayer } from "@courtloom/decisions";
-import type { FrozenPlan, MatchOpened } from "@courtloom/match-log";
+import type { ByPlayer } from "@courtloom/core";
+import { holdsFigures } from "@courtloom/protocol";
 import { z } from "zod";
-import type { MatchRow } from "../api-store.ts";
 import { failure } from "../errors/failure.ts";
 import { idField } from "../fields.ts";
-import { type StaffContext, staffProcedure } from "../procedure.ts";
-import type { PlanVersionRow } from "./plan-store.ts";
-import { versionsOfFrozen } from "./versions-of-frozen.ts";
+import { holdingOf } from "../match/holding-of.ts";
+import { matchCardOf } from "../match/match-card-of.ts";
+import { staffProcedure } from "../procedure.ts";
+import { type MatchPlan, matchPlans } from "./match-plans.ts";
 
-/** The plan of one side's player in a match. */
-export interface MatchPlan {
-  /** What the match began with, once it was opened; before, what it would begin with now. */
-  readonly frozen: boolean;
-  readonly plan: FrozenPlan;
-  readonly words: string;
-  /** The coach's own words for single rules, by the rule's id. */
-  readonly ruleWords: Readonly<Record<string, string>>;
-}
-
-const openingOf = async (ctx: StaffContext, matchId: string): Promise<MatchOpened | undefined> => {
-  const read = await ctx.log.read({ academyId: ctx.staff.academyId, matchId, after: 0, limit: 1 });
-  if (!read.ok) throw failure(read.error.code);
-  const body = read.value.entries[0]?.entry.body;
-  return body?.kind === "MatchOpened" ? body : undefined;
-};
-
-const asMatchPlan = ({ frozen: plan, words, ruleWords }: EffectivePlan): MatchPlan => ({
-  frozen: false,
-  plan,
-  words,
-  ruleWords,
-});
-
-type History = ByPlayer<readonly PlanVersionRow[]> & { readonly academy: readonly PlanVersionRow[] };
-
-const planOf = (side: Side, opened: MatchOpened | undefined, history: History): MatchPlan | null => {
-  if (opened === undefined) {
-    const now = planForPlayer(history.academy[0], history[side][0]);
-    return now ? asMatchPlan(now) : null;
-  }
-  const plan = opened.plans?.[side];
-  if (!plan) return null;
-  // The log holds the rules; only the words are looked up, as they were in that version.
-  const { academy, player } = versionsOfFrozen(plan, history.academy, history[side]);
-  const then = planForPlayer(academy, player);
-  return { frozen: true, plan, words: then?.words ?? "", ruleWords: then?.ruleWords ?? {} };
-};
-
-/** The plans of a match's own players, for staff; null for a visitor and where there was no plan. Rule AP65. */
+/** The plans of a match's own players, for the court's page; null for a visitor and where there was no plan. Rule AP65. */
 export const planForMatch = staffProcedure
   .input(z.strictObject({ matchId: idField }))
   .query(async ({ ctx, input: { matchId } }): Promise<ByPlayer<MatchPlan | null>> => {
-    const { academyId } = ctx.staff;
-    const card: MatchRow | undefined = await ctx.store.matchCard({ academyId, matchId });
-    if (card === undefined) throw failure("unknown_match");
-    const versions = (playerId: string | null) => ctx.store.planVersions({ academyId, playerId });
-    const { A: a, B: b } = card.players;
-    const [opened, academy, A, B] = await Promise.all([
-      card.stage === "waiting" ? undefined : openingOf(ctx, matchId),
-      versions(null),
-      a.own ? versions(a.playerId) : [],
-      b.own ? versions(b.playerId) : [],
-    ]);
-    const history = { academy, A, B };
-    return byPlayer((side) => (card.players[side].own ? planOf(side, opened, history) : null));
+    const card = await matchCardOf(ctx, matchId);
+    if (!holdsFigures(holdingOf(ctx, "courtPage", card))) throw failure("forbidden");
+    return matchPlans(ctx, card);
   });

@@ -82,5 +82,11 @@ export const sampleInputs = (ids: SampleIds): Record<ProcedurePath, Sample> => {
     },
     "plan.startFromStarter": { kind: "mutation", input: {} },
     "plan.forMatch": { kind: "query", input: { matchId } },
+    "plan.courtWords": { kind: "query", input: { matchId } },
+    "watch.get": { kind: "query", input: undefined },
+    "watch.save": {
+      kind: "mutation",
+      input: { playerId, expected: 0, choice: { rates: ["lineMissed"], alpha: 0.05, quiet: true } },
+    },
   };
 };
