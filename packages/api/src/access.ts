@@ -36,6 +36,8 @@ export const ACCESS = {
   "plan.courtWords": "staff",
   "watch.get": "staff",
   "watch.save": "staff",
+  "watch.get": "staff",
+  "watch.save": "staff",
 } as const satisfies Record<string, Audience>;
 
 export type ProcedurePath = keyof typeof ACCESS;

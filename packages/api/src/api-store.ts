@@ -132,6 +132,10 @@ export interface ApiStore extends PlanStore, WatchStore {
     player: InAcademy & Omit<PlayerFile, "playerId">,
   ) => Promise<{ readonly playerId: string }>;
   readonly listPlayers: (args: InAcademy & { readonly ownOnly?: boolean }) => Promise<readonly PlayerFile[]>;
+  /** What was counted of each of the academy's own players in each match that is over; `readTally` reads it. */
+  readonly academyTallies: (
+    args: InAcademy,
+  ) => Promise<readonly { readonly matchId: string; readonly playerId: string; readonly tally: unknown }[]>;
   readonly writeAudit: (
     line: InAcademy & { readonly actor: string; readonly action: string; readonly subject?: string },
   ) => Promise<void>;

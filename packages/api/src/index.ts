@@ -52,3 +52,5 @@ export type { AppRouter } from "./router.ts";
 export { appRouter, createCaller } from "./router.ts";
 export type { UsualNow, WatchedPlayer, WatchFile } from "./watch/get-watch.ts";
 export type { WatchChoice, WatchSettingRow } from "./watch/watch-store.ts";
+export type { UsualNow, WatchedPlayer, WatchFile } from "./watch/get-watch.ts";
+export type { WatchChoice, WatchSettingRow } from "./watch/watch-store.ts";

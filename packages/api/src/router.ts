@@ -28,6 +28,8 @@ import { status } from "./setup/status.ts";
 import { trpc } from "./trpc.ts";
 import { getWatch } from "./watch/get-watch.ts";
 import { saveWatch } from "./watch/save-watch.ts";
+import { getWatch } from "./watch/get-watch.ts";
+import { saveWatch } from "./watch/save-watch.ts";
 
 /** Every procedure by noun and verb; its audience is in `access.ts`. */
 export const appRouter = trpc.router({
@@ -46,6 +48,7 @@ export const appRouter = trpc.router({
     forMatch: planForMatch,
     courtWords,
   },
+  watch: { get: getWatch, save: saveWatch },
   watch: { get: getWatch, save: saveWatch },
 });
 

@@ -19,6 +19,7 @@ export const ERROR_CODES = [
   "already_opened",
   "stale_plan",
   "has_plan",
+  "stale_watch",
   "no_demo",
   "day_over",
   "same_player",

@@ -21,6 +21,8 @@ export const ERROR_TEXT = {
   already_opened: "Charting has begun, and what it began with stays. It can no longer be changed.",
   stale_plan:
     "Somebody else saved this plan meanwhile, so nothing was written. Your changes are still on this page.",
+  stale_watch:
+    "Somebody else saved what is watched meanwhile, so nothing was written. Your choice is still on this page.",
   has_plan: "There is a plan already. Open it and change it.",
   no_demo: "There is no demo academy here. Load it first.",
   day_over: "This day is over, so a code for it would not work. Make a new day.",

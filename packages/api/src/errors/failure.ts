@@ -23,6 +23,7 @@ const STATUS = {
   already_opened: "CONFLICT",
   stale_plan: "CONFLICT",
   has_plan: "CONFLICT",
+  stale_watch: "CONFLICT",
   no_demo: "NOT_FOUND",
   day_over: "CONFLICT",
   same_player: "UNPROCESSABLE_CONTENT",

@@ -12,6 +12,7 @@ interface Rows {
   days: InAcademy<DayRow & { courts: CourtRow[] }>[];
   players: InAcademy<PlayerFile>[];
   matches: InAcademy<MatchRow>[];
+  tallies: InAcademy<{ readonly matchId: string; readonly playerId: string; readonly tally: unknown }>[];
   audit: { action: string; subject: string | undefined }[];
 }
 
@@ -20,7 +21,7 @@ const pick = <T extends { academyId: string }>(rows: readonly T[], academyId: st
 
 /** An academy's rows in memory, for tests of the procedures. `writes` counts every call that changes something. */
 export const createMemoryStore = () => {
-  const rows: Rows = { academies: [], days: [], players: [], matches: [], audit: [] };
+  const rows: Rows = { academies: [], days: [], players: [], matches: [], tallies: [], audit: [] };
   let writes = 0;
   const wrote = <T>(value: T): T => {
     writes += 1;
@@ -108,6 +109,7 @@ export const createMemoryStore = () => {
     },
     listPlayers: async ({ academyId, ownOnly }) =>
       pick(rows.players, academyId).filter((player) => !ownOnly || player.own),
+    academyTallies: async ({ academyId }) => pick(rows.tallies, academyId),
     writeAudit: async ({ action, subject }) => {
       rows.audit.push({ action, subject });
       wrote(undefined);

@@ -88,5 +88,10 @@ export const sampleInputs = (ids: SampleIds): Record<ProcedurePath, Sample> => {
       kind: "mutation",
       input: { playerId, expected: 0, choice: { rates: ["lineMissed"], alpha: 0.05, quiet: true } },
     },
+    "watch.get": { kind: "query", input: undefined },
+    "watch.save": {
+      kind: "mutation",
+      input: { playerId, expected: 0, choice: { rates: ["lineMissed"], alpha: 0.05, quiet: true } },
+    },
   };
 };
