@@ -1,11 +1,10 @@
-import { REFUSAL_WORDS } from "../board/refusal-words.ts";
 import { useBoard } from "../board/use-board.ts";
-import { wallTime } from "../board/wall-time.ts";
 import { AlertItem } from "./alert-item.tsx";
 import styles from "./alerts.module.css";
+import { AlertsState } from "./alerts-state.tsx";
 import { BlindCourts } from "./blind-courts.tsx";
 import { NoticeSwitchesPart } from "./notices/notice-switches-part.tsx";
-import { useAlerts, useAlertsPlace, useOpenCount, useRankedAlerts } from "./use-alerts.ts";
+import { useAlerts, useOpenCount, useRankedAlerts } from "./use-alerts.ts";
 import { isWatched, noAlertsWords } from "./watched-courts.ts";
 
 /** Beside an empty list, so that nobody takes it for a broken one. */
@@ -14,24 +13,6 @@ function NoAlerts() {
     ({ board }) => [...board.courts.values()].filter(({ tile }) => isWatched(tile)).length,
   );
   return <p data-testid="no-alerts">{noAlertsWords(watched)}</p>;
-}
-
-function Refused() {
-  const refusal = useAlerts((snapshot) => snapshot.refusal);
-  return (
-    <p data-testid="alerts-refused">Alerts are not shown. {refusal === null ? "" : REFUSAL_WORDS[refusal]}</p>
-  );
-}
-
-function AsKnown() {
-  const { timeZone } = useAlertsPlace();
-  const heardMs = useAlerts(({ lastHeardMs }) => lastHeardMs);
-  return (
-    <p className={styles.past} data-testid="alerts-stale">
-      <b>As known{heardMs === null ? "" : ` at ${wallTime(heardMs, timeZone, true)}`}.</b> No connection. What
-      you do here is sent later.
-    </p>
-  );
 }
 
 function List() {
@@ -63,9 +44,7 @@ export function AlertsPart() {
         <h2 id="alerts">Alerts</h2>
         {state === "refused" || state === "loading" ? null : <OpenCount />}
       </div>
-      {state === "loading" ? <p data-testid="alerts-loading">Reading the alerts.</p> : null}
-      {state === "refused" ? <Refused /> : null}
-      {state === "stale" ? <AsKnown /> : null}
+      <AlertsState />
       {state === "live" || state === "stale" ? <List /> : null}
       <BlindCourts />
       <NoticeSwitchesPart />

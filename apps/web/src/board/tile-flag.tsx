@@ -12,7 +12,8 @@ export function TileFlag({ tile, quiet = false }: { readonly tile: Tile; readonl
   const { stale } = useBoardFacts();
   const standing = useStandingAlert(tile.matchId);
   const flag =
-    flagOf(tile, stale ? { kind: "none" } : freshness) ?? (stale || quiet ? null : alertFlagOf(tile, standing));
+    flagOf(tile, stale ? { kind: "none" } : freshness) ??
+    (stale || quiet ? null : alertFlagOf(tile, standing));
   if (flag === null) return null;
   return (
     <p className={styles.flag} data-testid="flag">

@@ -10,7 +10,12 @@ function Sheet({ tools, onClose }: { readonly tools: BoardTools; readonly onClos
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => dialog.current?.showModal(), []);
   return (
-    <dialog ref={dialog} className={styles.sheet} aria-label="Alerts, changes and what to show" onClose={onClose}>
+    <dialog
+      ref={dialog}
+      className={styles.sheet}
+      aria-label="Alerts, changes and what to show"
+      onClose={onClose}
+    >
       <div className={styles.sheetHead}>
         <button type="button" className={styles.press} onClick={() => dialog.current?.close()}>
           Back to the courts

@@ -10,14 +10,23 @@ export const metadata: Metadata = { title: "Court" };
 /** One match as it is played, for staff. */
 export default async function CourtPage({
   params,
+  searchParams,
 }: {
   readonly params: Promise<{ readonly matchId: string }>;
+  readonly searchParams: Promise<{ readonly alert?: string | readonly string[] }>;
 }) {
   const { matchId } = await params;
-  await requireStaff(`/court/${matchId}`);
+  const { alert } = await searchParams;
+  const { member } = await requireStaff(`/court/${matchId}`);
   const api = await pageApi();
   const match = await orFailurePage(api.match.get({ matchId }));
   const day = match.dayId === null ? undefined : await orFailurePage(api.day.get({ dayId: match.dayId }));
   const lanes = await orFailurePage(api.match.lanes({ matchId }));
-  return <LiveCourt heading={courtHeading(match, day, lanes)} />;
+  return (
+    <LiveCourt
+      heading={courtHeading(match, day, lanes)}
+      memberId={member.memberId}
+      asked={typeof alert === "string" ? alert : null}
+    />
+  );
 }

@@ -27,7 +27,12 @@ export function CourtLog({
       </h2>
       <ol data-testid="log">
         {lines.map((line) => (
-          <li key={line.id} data-testid={`entry-${line.pos}`} data-struck={line.struck || undefined}>
+          <li
+            key={line.id}
+            id={`entry-${line.pos}`}
+            data-testid={`entry-${line.pos}`}
+            data-struck={line.struck || undefined}
+          >
             <span className={styles.pos}>{line.pos}</span>
             <time dateTime={new Date(line.wallMs).toISOString()}>
               {wallTime(line.wallMs, timeZone, true)}

@@ -2,6 +2,8 @@
 import type { BoardMirror, CourtMirror, CourtSnapshot } from "@courtloom/sync";
 import Link from "next/link";
 import { useMemo, useState, useSyncExternalStore } from "react";
+import { AlertsProvider } from "../../../alerts/alerts-provider.tsx";
+import type { OpenedAlerts } from "../../../alerts/open-alerts.ts";
 import boardStyles from "../../../board/board.module.css";
 import { BoardFactsProvider } from "../../../board/board-facts-provider.tsx";
 import { LostBanner } from "../../../board/lost-banner.tsx";
@@ -10,6 +12,7 @@ import { ScreenMessage } from "../../../board/screen-message.tsx";
 import { BoardMirrorContext } from "../../../board/use-board.ts";
 import { BesideScore } from "./beside-score.tsx";
 import styles from "./court.module.css";
+import { CourtAlerts } from "./court-alerts.tsx";
 import { CourtFigures } from "./court-figures.tsx";
 import { CourtFreshness } from "./court-freshness.tsx";
 import type { CourtHeading } from "./court-heading.ts";
@@ -61,10 +64,14 @@ export interface CourtScreenProps {
   readonly heading: CourtHeading;
   /** The day's board, for the phone's freshness and the chartist; null for a match outside a day. */
   readonly board: BoardMirror | null;
+  /** Null for a match outside a day. */
+  readonly alerts: OpenedAlerts | null;
+  /** The alert that somebody came for, as the text of its key; null when they did not. */
+  readonly asked: string | null;
 }
 
 /** One match, live: score, figures with the points behind them, every shot drawn, and the log. Staff only. */
-export function CourtScreen({ mirror, heading, board }: CourtScreenProps) {
+export function CourtScreen({ mirror, heading, board, alerts, asked }: CourtScreenProps) {
   const court = useSyncExternalStore(mirror.subscribe, mirror.get, mirror.get);
   const onBoard = useMatchCourt(board, heading.matchId);
   const [chosen, setChosen] = useState<ChosenFigure | null>(null);
@@ -96,6 +103,17 @@ export function CourtScreen({ mirror, heading, board }: CourtScreenProps) {
       {court.state === "stale" ? (
         <LostBanner lastHeardMs={court.lastHeardMs} timeZone={heading.timeZone} what="page" />
       ) : null}
+      <AlertsProvider alerts={alerts} timeZone={heading.timeZone}>
+        {alerts ? (
+          <CourtAlerts
+            view={court.view}
+            names={heading.names}
+            chosen={chosen}
+            choose={setChosen}
+            asked={asked}
+          />
+        ) : null}
+      </AlertsProvider>
       <div className={styles.columns}>
         <CourtFigures view={court.view} names={heading.names} chosen={chosen} choose={setChosen} />
         <ShotsPanel view={court.view} names={heading.names} shots={shots} chosen={chosen} />
