@@ -1,5 +1,5 @@
 import type { MatchView } from "@courtloom/match-log";
-import { useState } from "react";
+import { useEffect, useState } from "react";
 import { useSecondCourt } from "./courts/second-court.ts";
 import type { CourtsideMatch } from "./courtside.ts";
 import { DrawnPoint } from "./drawn-point.tsx";
@@ -33,6 +33,8 @@ export interface ChartingProps {
   readonly settings: PadSettings;
   readonly more: boolean;
   readonly onMore: (open: boolean) => void;
+  /** Told whether nothing of the next point is charted yet. */
+  readonly onBetween: (isBetween: boolean) => void;
   readonly onSettings: (settings: PadSettings) => void;
   readonly onLeave: () => void;
 }
@@ -60,6 +62,9 @@ export const Charting = (props: ChartingProps) => {
   const keyed = mended ? { ...props, settings: { ...settings, keys: false } } : props;
   const keys = usePadKeys({ charting, props: keyed, onLevel: changeLevel, onOtherCourt });
   const { draft, redrawing } = charting.state;
+  const isBetween = isEmptyDraft(draft);
+  const { onBetween } = props;
+  useEffect(() => onBetween(isBetween), [onBetween, isBetween]);
   const { matchId, laneId, second } = snapshot.record;
   const handOver = useHandOver({ matchId, laneId, level: snapshot.level });
   const [handing, setHanding] = useState(false);
@@ -179,7 +184,7 @@ export const Charting = (props: ChartingProps) => {
           props={{
             call: handOver,
             status: snapshot.status,
-            drafting: !isEmptyDraft(draft),
+            drafting: !isBetween,
             onClose: () => setHanding(false),
           }}
         />

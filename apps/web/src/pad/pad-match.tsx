@@ -1,4 +1,5 @@
 import { useState, useSyncExternalStore } from "react";
+import { StaffWords } from "./court-words/staff-words.tsx";
 import type { Courtside, CourtsideMatch } from "./courtside.ts";
 import { HandedMoment } from "./hand-over/handed-moment.tsx";
 import { useHandedLead } from "./hand-over/use-handed-lead.ts";
@@ -39,6 +40,7 @@ export const PadMatch = (props: PadMatchProps) => {
   usePartsOnPlainHttp();
   const snapshot = useSyncExternalStore(session.subscribe, session.get, session.get);
   const [more, setMore] = useState(false);
+  const [isBetween, setBetween] = useState(true);
   const plainHttp = !window.isSecureContext && !settings.knowsPlainHttp;
   useKeptStorage(snapshot.charts);
   useOpenMark(snapshot.view !== undefined);
@@ -85,6 +87,12 @@ export const PadMatch = (props: PadMatchProps) => {
           clockAheadMinutes={status.clockAheadMinutes}
           sentPoints={ownCopyGone ? undefined : snapshot.sentPoints}
         />
+        {record.staff && view && !leader && handedBy === undefined && (
+          <StaffWords
+            {...{ matchId: match.matchId, score: view.score, hasPoints: view.points.length > 0, isBetween }}
+            hasSignal={status.signal === "open"}
+          />
+        )}
       </div>
       {handedBy !== undefined ? (
         <HandedMoment by={handedBy} />
@@ -115,6 +123,7 @@ export const PadMatch = (props: PadMatchProps) => {
           <MatchScreen
             {...{ session, snapshot, view, match, settings, more, onSettings, onLeave }}
             onMore={setMore}
+            onBetween={setBetween}
           />
         </BesideScore>
       ) : (
