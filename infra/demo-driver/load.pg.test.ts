@@ -1,6 +1,8 @@
 import { loadDemo } from "@courtloom/api";
 import { freshDatabase } from "@courtloom/db/testing";
+import { academyRate, readTally, usualRate } from "@courtloom/decisions";
 import { DEMO_PLAYERS } from "@courtloom/demo";
+import { RATES } from "@courtloom/match-log";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openStores, type Stores } from "./open-stores.ts";
 
@@ -46,6 +48,20 @@ describe("loading the demonstration", () => {
     }
     const board = await stores.days.dayBoard({ academyId, dayId });
     expect(board?.courts.map((court) => court.current?.stage)).toEqual(Array(8).fill("waiting"));
+  });
+
+  it("[DM9] has charted enough of every rate that its matches watch each own player", async () => {
+    const { academyId } = await load(stores.days.importMatches);
+    const read = (await stores.days.academyTallies({ academyId })).flatMap(({ playerId, tally }) => {
+      const known = readTally(tally);
+      return known.ok ? [{ playerId, tally: known.value }] : [];
+    });
+    const all = read.map(({ tally }) => tally);
+    for (const rate of RATES) expect(academyRate(rate, all).mean, rate).toBeDefined();
+    for (const { playerId } of await stores.days.listPlayers({ academyId, ownOnly: true })) {
+      const own = read.filter((row) => row.playerId === playerId).map(({ tally }) => tally);
+      expect(usualRate("lineMissed", own, all)).toMatchObject({ source: "own" });
+    }
   });
 
   it("[DM6] a second call changes nothing, and another date gets its own day", {

@@ -25,11 +25,12 @@ export interface ScriptedMatch {
 }
 
 const PEOPLE = new Map<string, DemoMatchSide>([
-  ...DEMO_VISITORS.map((v) => [v.displayName, { level: v.level, temper: "steady" }] as const),
-  ...DEMO_PLAYERS.map((p) => [p.displayName, { level: p.level, temper: p.temper }] as const),
+  ...DEMO_VISITORS.map((v) => [v.displayName, { level: v.level, temper: "steady", own: false }] as const),
+  ...DEMO_PLAYERS.map((p) => [p.displayName, { level: p.level, temper: p.temper, own: true }] as const),
 ]);
 
-const sideOf = (name: string): DemoMatchSide => PEOPLE.get(name) ?? { level: 3, temper: "steady" };
+const sideOf = (name: string): DemoMatchSide =>
+  PEOPLE.get(name) ?? { level: 3, temper: "steady", own: false };
 
 const seedOf = (text: string): number =>
   [...text].reduce((hash, c) => (Math.imul(hash, 31) + c.charCodeAt(0)) | 0, 7);

@@ -5,6 +5,10 @@ export interface Habits {
   /** Going down the line from a side, on an ordinary ball and on one that sits up. */
   readonly lineOrdinary: number;
   readonly lineSitsUp: number;
+  /** How often the opponent is off the court when an ordinary ball goes down the line. */
+  readonly lineWhenWide: number;
+  /** How often there is time for a line ball from inside the baseline. */
+  readonly lineWithTime: number;
   /** Missing a line ball on an ordinary ball and on one that sits up. */
   readonly lineMissOrdinary: number;
   readonly lineMissSitsUp: number;
@@ -18,6 +22,8 @@ export const HABITS: Readonly<Record<Temper, Habits>> = {
   steady: {
     lineOrdinary: 0.14,
     lineSitsUp: 0.4,
+    lineWhenWide: 0.6,
+    lineWithTime: 0.7,
     lineMissOrdinary: 0.3,
     lineMissSitsUp: 0.2,
     keptMiss: 0.15,
@@ -26,6 +32,8 @@ export const HABITS: Readonly<Record<Temper, Habits>> = {
   impatient: {
     lineOrdinary: 0.36,
     lineSitsUp: 0.5,
+    lineWhenWide: 0.2,
+    lineWithTime: 0.3,
     lineMissOrdinary: 0.42,
     lineMissSitsUp: 0.26,
     keptMiss: 0.155,
@@ -34,6 +42,8 @@ export const HABITS: Readonly<Record<Temper, Habits>> = {
   brave: {
     lineOrdinary: 0.2,
     lineSitsUp: 0.68,
+    lineWhenWide: 0.4,
+    lineWithTime: 0.5,
     lineMissOrdinary: 0.34,
     lineMissSitsUp: 0.22,
     keptMiss: 0.155,

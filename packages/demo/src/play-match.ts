@@ -11,6 +11,8 @@ export interface DemoMatchSide {
   readonly temper: Temper;
   /** 1 (strongest) to 5. */
   readonly level: number;
+  /** A player of the academy, whose balls the chartist is asked about. */
+  readonly own: boolean;
 }
 
 export interface DemoMatchSetting {
@@ -48,11 +50,13 @@ export const playMatch = (random: Random, setting: DemoMatchSetting): Entry[] =>
   let endOfA: EndSeen = random.chance(0.5) ? "near" : "far";
   let atMs = 0;
   const players = rallyPlayers(setting.sides);
+  const answers = random.fork("what the chartist answers");
+  const asked = byPlayer((each) => setting.sides[each].own);
   const entries: Entry[] = [];
   while (!board.state.over && entries.length < MAX_POINTS) {
     const { server, side, changesOfEnds } = board.state;
     if (!server) break;
-    const point = playPoint(random, { server, fromRight: side !== "ad", endOfA, players });
+    const point = playPoint(random, { server, fromRight: side !== "ad", endOfA, players, asked, answers });
     const applied = applyScore(board, { type: "point", winner: point.winner });
     if (!applied.ok) break;
     board = applied.value;

@@ -1,6 +1,7 @@
 import { type ByPlayer, otherSide, type Side } from "@courtloom/core";
 import type { Point, Serve, Shot } from "@courtloom/match-log";
 import { type EndSeen, seenFrom } from "@courtloom/tennis";
+import { answersOf } from "./answers.ts";
 import { SERVICE } from "./habits.ts";
 import { playRally, type RallyPlayer, type RallyStroke } from "./rally.ts";
 import type { Random } from "./random.ts";
@@ -10,6 +11,10 @@ export interface PointSetting {
   readonly fromRight: boolean;
   readonly endOfA: EndSeen;
   readonly players: ByPlayer<RallyPlayer>;
+  /** Whose balls the chartist is asked about. */
+  readonly asked: ByPlayer<boolean>;
+  /** What the chartist answers is drawn from a stream of its own, so that it never moves the play. */
+  readonly answers: Random;
 }
 
 /** How far a chartist's finger strays, in metres. */
@@ -67,6 +72,11 @@ export const playPoint = (random: Random, setting: PointSetting): Point => {
   return {
     ...base,
     winner: winnerOf(strokes[strokes.length - 1], server),
-    shots: strokes.map((stroke) => charted(random, stroke, endOfA)),
+    shots: strokes.map((stroke, i) => ({
+      ...charted(random, stroke, endOfA),
+      ...(setting.asked[stroke.striker]
+        ? answersOf(setting.answers, stroke, strokes[i - 1], setting.players[stroke.striker].habits)
+        : {}),
+    })),
   };
 };

@@ -14,6 +14,8 @@ export interface RallyStroke {
   readonly striker: Side;
   readonly from: Place;
   readonly to: Place;
+  /** Whether the ball that it answered sat up. */
+  readonly sitsUp: boolean;
   readonly result: ShotResult;
   readonly miss?: Miss;
   readonly cameIn?: boolean;
@@ -86,10 +88,10 @@ const playStroke = (random: Random, striker: Side, player: RallyPlayer, ball: In
   const short = from.y > -SERVICE_LINE_M;
   const cameIn = short ? { cameIn: random.chance(player.habits.comesIn) } : {};
   if (random.chance(missChance(player, aim, sitsUp, helped))) {
-    return { striker, from, ...missed(random, from, x), result: "missed", ...cameIn };
+    return { striker, from, ...missed(random, from, x), sitsUp, result: "missed", ...cameIn };
   }
   const result = random.chance(winnerChance(aim, sitsUp)) ? "winner" : "in";
-  return { striker, from, to: landing(random, x), result, ...cameIn };
+  return { striker, from, to: landing(random, x), sitsUp, result, ...cameIn };
 };
 
 /** Where the next striker meets a ball that landed at `to`, in the next striker's own terms. */
@@ -121,10 +123,12 @@ export const playRally = (
   const from = { x: half * (2 + random.unit() * 2.2), y: -(11.6 + random.unit() * 1.2) };
   if (random.chance(clamp(serve.returnMiss + players[receiver].missMore, 0.02, 0.6))) {
     const x = random.chance(0.6) ? -half * SIDE_AIM_M : 0;
-    return [{ striker: receiver, from, ...missed(random, from, x), result: "missed" }];
+    return [{ striker: receiver, from, ...missed(random, from, x), sitsUp: false, result: "missed" }];
   }
   const aim = random.chance(0.5) ? -half * SIDE_AIM_M : random.bell() * 0.5;
-  const strokes: RallyStroke[] = [{ striker: receiver, from, to: landing(random, aim), result: "in" }];
+  const strokes: RallyStroke[] = [
+    { striker: receiver, from, to: landing(random, aim), sitsUp: false, result: "in" },
+  ];
   let striker = serve.server;
   while (strokes.length < MAX_STROKES) {
     const last = strokes[strokes.length - 1];

@@ -35,9 +35,12 @@ interface Entrant {
   readonly id: string;
   readonly level: number;
   readonly temper: Temper;
+  /** A player of the academy. */
+  readonly own: boolean;
 }
 
-const visitors: readonly Entrant[] = DEMO_VISITORS.map((v) => ({ ...v, temper: "steady" }));
+const visitors: readonly Entrant[] = DEMO_VISITORS.map((v) => ({ ...v, temper: "steady", own: false }));
+const players: readonly Entrant[] = DEMO_PLAYERS.map((player) => ({ ...player, own: true }));
 
 const shuffled = <T>(random: Random, from: readonly T[]): T[] => {
   const rest = [...from];
@@ -73,7 +76,7 @@ export const demoMatch = (
 
 /** The matches of one day: half the players against each other, some against visitors. */
 const dayMatches = (random: Random, startMs: number, chartists: readonly string[]): DemoMatch[] => {
-  const order = shuffled<Entrant>(random, DEMO_PLAYERS);
+  const order = shuffled<Entrant>(random, players);
   const matches: DemoMatch[] = [];
   for (let i = 0; i + 2 < order.length; i += 3) {
     const [a, b, c] = [order[i], order[i + 1], order[i + 2]];
