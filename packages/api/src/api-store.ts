@@ -1,6 +1,7 @@
 import type { ByPlayer, Result, Side } from "@courtloom/core";
 import type { ChartingLevel, CoachingMode, Entry, LoggedEntry } from "@courtloom/match-log";
-import type { MatchFormat } from "@courtloom/tennis";
+import type { MatchFormat, Surface } from "@courtloom/tennis";
+import type { FigureStore } from "./figures/figure-store.ts";
 import type { PlanStore } from "./plan/plan-store.ts";
 import type { WatchStore } from "./watch/watch-store.ts";
 
@@ -69,7 +70,7 @@ interface InAcademy {
  * What the procedures read and write. Each call but the set-up's names the academy of the principal; rows
  * of another do not exist for it. A database that is away makes any call throw.
  */
-export interface ApiStore extends PlanStore, WatchStore {
+export interface ApiStore extends PlanStore, WatchStore, FigureStore {
   /** Whether any academy, a demonstration aside, has been set up. */
   readonly hasAcademy: () => Promise<boolean>;
   readonly demoAcademyId: () => Promise<string | undefined>;
@@ -89,6 +90,7 @@ export interface ApiStore extends PlanStore, WatchStore {
     day: InAcademy & {
       readonly name: string;
       readonly date: string;
+      readonly surface?: Surface;
       readonly courts: readonly { readonly name: string }[];
     },
   ) => Promise<{ readonly dayId: string; readonly courtIds: readonly string[] }>;
@@ -114,6 +116,7 @@ export interface ApiStore extends PlanStore, WatchStore {
       readonly firstServer?: Side;
       readonly coachingMode?: CoachingMode;
       readonly subjects?: readonly Side[];
+      readonly surface?: Surface;
     },
   ) => Promise<
     Result<

@@ -1,6 +1,7 @@
 import type { Clock, Principal, Result } from "@courtloom/core";
 import type { ApiAuth, CookieHeader } from "./api-auth.ts";
 import type { ApiLog, ApiStore } from "./api-store.ts";
+import type { HistoryCache } from "./figures/history-cache.ts";
 
 /** How far the loading of the demonstration academy is. `done` is a share in [0, 1]. */
 export type DemoState =
@@ -22,6 +23,8 @@ export interface ApiContext {
   readonly principal: () => Promise<Result<Principal, "signed_out" | "code_expired">>;
   readonly store: ApiStore;
   readonly log: ApiLog;
+  /** Matches folded for figures over many; one for the whole process. */
+  readonly history: HistoryCache;
   readonly auth: ApiAuth;
   readonly demo: DemoLoader;
   readonly clock: Clock;

@@ -1,4 +1,5 @@
 import { COACHING_MODES } from "@courtloom/match-log";
+import { SURFACES } from "@courtloom/tennis";
 import { z } from "zod";
 import { HANDS } from "./api-store.ts";
 
@@ -45,6 +46,9 @@ export const dateField = z.iso
 export const handField = z.enum(HANDS, "Choose right, left or not known.");
 
 export const coachingModeField = z.enum(COACHING_MODES, "Choose one of the four coaching modes.");
+
+/** Absent: not known. */
+export const surfaceField = z.enum(SURFACES, "Choose a surface, or leave it open.").optional();
 
 export const playerNameField = shortText("The name", 60);
 

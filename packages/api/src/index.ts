@@ -1,4 +1,12 @@
-export type { EstimateRow, LandingCell, LineCell, LineSpot, LineVerdict, WonRow } from "@courtloom/decisions";
+export type {
+  EstimateRow,
+  LandingCell,
+  LineCell,
+  LineSpot,
+  LineVerdict,
+  RateRow,
+  WonRow,
+} from "@courtloom/decisions";
 export type { Audience, ProcedurePath } from "./access.ts";
 export { ACCESS, AUDIENCES } from "./access.ts";
 export type { ApiAuth, CookieHeader, IssuedCode, PhoneInUse } from "./api-auth.ts";
@@ -28,7 +36,10 @@ export type { ErrorData } from "./errors/error-shape.ts";
 export { ERROR_TEXT } from "./errors/error-text.ts";
 export type { ChoiceCost, ServeBasisRow } from "./figures/choice-cost.ts";
 export type { BehindBall, FigurePoint, FigurePoints } from "./figures/figure-points.ts";
-export type { FigureRow, LeftOutWhy, RateRow, UsualRow } from "./figures/figure-row.ts";
+export type { FigureRow, LeftOutWhy, UsualRow } from "./figures/figure-row.ts";
+export type { ChartedMatchRow, ChoiceFitRow, FigureStore, MatchLogRow } from "./figures/figure-store.ts";
+export type { HistoryCache } from "./figures/history-cache.ts";
+export { createHistoryCache } from "./figures/history-cache.ts";
 export type { HistoryFilter } from "./figures/history-filter.ts";
 export type { FilterChoices, HistoryMatch } from "./figures/history-match.ts";
 export type { FitRow, LineMap } from "./figures/line-map.ts";
@@ -50,7 +61,5 @@ export type { PlanContent, PlanVersionRow } from "./plan/plan-store.ts";
 export { readBody } from "./read-body.ts";
 export type { AppRouter } from "./router.ts";
 export { appRouter, createCaller } from "./router.ts";
-export type { UsualNow, WatchedPlayer, WatchFile } from "./watch/get-watch.ts";
-export type { WatchChoice, WatchSettingRow } from "./watch/watch-store.ts";
 export type { UsualNow, WatchedPlayer, WatchFile } from "./watch/get-watch.ts";
 export type { WatchChoice, WatchSettingRow } from "./watch/watch-store.ts";

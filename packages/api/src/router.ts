@@ -7,6 +7,11 @@ import { revokeCode } from "./code/revoke-code.ts";
 import { createDay } from "./day/create-day.ts";
 import { getDay } from "./day/get-day.ts";
 import { listDays } from "./day/list-days.ts";
+import { choiceCost } from "./figures/cost-of-choices.ts";
+import { lineMap } from "./figures/line-map-of.ts";
+import { matchFigures } from "./figures/match-figures-of.ts";
+import { playerFigures } from "./figures/player-figures.ts";
+import { pointsBehind } from "./figures/points-behind.ts";
 import { checkFile } from "./lane/check-file.ts";
 import { takeInFile } from "./lane/take-in-file.ts";
 import { addMatch } from "./match/add-match.ts";
@@ -28,8 +33,6 @@ import { status } from "./setup/status.ts";
 import { trpc } from "./trpc.ts";
 import { getWatch } from "./watch/get-watch.ts";
 import { saveWatch } from "./watch/save-watch.ts";
-import { getWatch } from "./watch/get-watch.ts";
-import { saveWatch } from "./watch/save-watch.ts";
 
 /** Every procedure by noun and verb; its audience is in `access.ts`. */
 export const appRouter = trpc.router({
@@ -40,6 +43,7 @@ export const appRouter = trpc.router({
   lane: { checkFile, takeInFile },
   code: { list: listCodes, issue: issueCodes, revoke: revokeCode, endPhone },
   player: { list: listPlayers, add: addPlayer },
+  figures: { player: playerFigures, points: pointsBehind, lineMap, cost: choiceCost, match: matchFigures },
   plan: {
     list: listPlans,
     get: getPlan,
@@ -48,7 +52,6 @@ export const appRouter = trpc.router({
     forMatch: planForMatch,
     courtWords,
   },
-  watch: { get: getWatch, save: saveWatch },
   watch: { get: getWatch, save: saveWatch },
 });
 

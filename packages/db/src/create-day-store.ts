@@ -1,6 +1,8 @@
 import { readAcademy, setupAcademy } from "./day/academies.ts";
 import { addMatch } from "./day/add-match.ts";
 import { changeMatch, setMatchOver } from "./day/change-match.ts";
+import { chartedMatches, matchLogs } from "./day/charted-matches.ts";
+import { addChoiceFit, readChoiceFit } from "./day/choice-fits.ts";
 import { readDayBoard } from "./day/day-board.ts";
 import { createDay, listDays } from "./day/days.ts";
 import { importMatches } from "./day/import-matches.ts";
@@ -47,6 +49,10 @@ export function createDayStore(db: Db): DayStore {
     writeTally: (args) => writeTally(db, args),
     importMatches: (args) => importMatches(db, args),
     writeAudit: (args) => writeAudit(db, args),
+    chartedMatches: (args) => chartedMatches(db, args),
+    matchLogs: (args) => matchLogs(db, args),
+    choiceFit: (args) => readChoiceFit(db, args),
+    addChoiceFit: (args) => addChoiceFit(db, args),
     plans: (args) => readPlans(db, args),
     planVersions: (args) => readPlanVersions(db, args),
     savePlan: (version) => savePlan(db, version),

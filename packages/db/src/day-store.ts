@@ -1,6 +1,7 @@
 import type { ByPlayer, Result, Side } from "@courtloom/core";
 import type { CoachingMode, Entry, MatchOpened } from "@courtloom/match-log";
-import type { MatchFormat } from "@courtloom/tennis";
+import type { MatchFormat, Surface } from "@courtloom/tennis";
+import type { FigureStore } from "./figure-store.ts";
 import type { PlanStore } from "./plan-store.ts";
 import type { WatchStore } from "./watch-store.ts";
 
@@ -114,6 +115,8 @@ export interface NewMatch {
   readonly firstServer?: Side;
   readonly coachingMode?: CoachingMode;
   readonly subjects?: readonly Side[];
+  /** Where it differs from its day's, or there is no day. */
+  readonly surface?: Surface;
 }
 
 /** A whole match that is over, for set-up and demonstrations: written as if charted in one lane. */
@@ -148,6 +151,8 @@ export interface NewDay {
   readonly dayId?: string;
   readonly name: string;
   readonly date: string;
+  /** Absent: not known. */
+  readonly surface?: Surface;
   /** In order; numbered from 1. A court's id is made if absent. */
   readonly courts: readonly { readonly courtId?: string; readonly name: string }[];
 }
@@ -204,7 +209,7 @@ type Refused<Code extends string> = { readonly code: Code };
  * takes from the principal; rows of another academy do not exist for it. An unreachable database throws
  * an error for which `isUnavailable` holds. Rules DB9 to DB15.
  */
-export interface DayStore extends PlanStore, WatchStore {
+export interface DayStore extends PlanStore, WatchStore, FigureStore {
   /** Whether any academy, a demonstration aside, has been set up. Needs no tenant. */
   readonly hasAcademy: () => Promise<boolean>;
   readonly setupAcademy: (

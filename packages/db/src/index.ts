@@ -6,6 +6,7 @@ export { createAlertStore } from "./create-alert-store.ts";
 export { createDayStore } from "./create-day-store.ts";
 export type * from "./day-store.ts";
 export type * from "./entry-store.ts";
+export type * from "./figure-store.ts";
 export type { Tx } from "./in-academy.ts";
 export { inAcademy } from "./in-academy.ts";
 export { isUnavailable } from "./is-unavailable.ts";

@@ -23,10 +23,37 @@ export type { FigureName } from "./figures/registry.ts";
 export { FIGURE_NAMES, FIGURES, feeds, unitOf } from "./figures/registry.ts";
 export type { OpeningInput, PastTallies } from "./freeze-opening.ts";
 export { freezeOpening } from "./freeze-opening.ts";
+export type { AcademyFit } from "./history/academy-fit.ts";
+export { fitAcademy, readAcademyFit } from "./history/academy-fit.ts";
+export type { BehindFigure } from "./history/behind-figure.ts";
+export { behindFigure } from "./history/behind-figure.ts";
+export type { ChoiceBall } from "./history/choice-balls.ts";
+export { choiceBalls } from "./history/choice-balls.ts";
+export type { CostOfChoices, WeighedChoice } from "./history/choice-cost.ts";
+export { costOfChoices } from "./history/choice-cost.ts";
+export type { HistoryFigure } from "./history/history-figure.ts";
+export { historyFigure } from "./history/history-figure.ts";
+export type {
+  EstimateRow,
+  LandingCell,
+  LineCell,
+  LineSpot,
+  LineVerdict,
+  WonRow,
+} from "./history/line-spot.ts";
+export { lineSpots } from "./history/line-spots.ts";
 export type { OpponentLevel } from "./history/opponent-level.ts";
 export { OPPONENT_LEVELS, opponentLevelOf } from "./history/opponent-level.ts";
+export type { PickedMatch } from "./history/picked-match.ts";
+export { countPicked, pickMatch } from "./history/picked-match.ts";
 export type { PlanAim } from "./history/plan-aim.ts";
 export { planAimAt } from "./history/plan-aim.ts";
+export type { PointSizeNow } from "./history/point-sizes.ts";
+export { importancesOf, pointSizeNow, pointSizes } from "./history/point-sizes.ts";
+export type { RateRow } from "./history/rate-row.ts";
+export { rateRow } from "./history/rate-row.ts";
+export type { ServeBefore } from "./history/serve-before.ts";
+export { DEFAULT_SERVE, serveBefore } from "./history/serve-before.ts";
 export { asksOfPlan } from "./plan/asks-of-plan.ts";
 export type { Facet, Fit, KnownFacets } from "./plan/facets-fit.ts";
 export { FACET_VALUES, FACETS, facetsFit } from "./plan/facets-fit.ts";
@@ -54,11 +81,19 @@ export { EMPTY_TALLY, TALLY_LEVELS } from "./tally/tally.ts";
 export type { SummedCount } from "./tally/tally-count.ts";
 export { tallyCells, tallyCount } from "./tally/tally-count.ts";
 export type { AcademyRate } from "./usual-rate.ts";
-export { ACADEMY_ATTEMPTS, academyRate, usualRate, usualRateFrom } from "./usual-rate.ts";
+export {
+  ACADEMY_ATTEMPTS,
+  academyRate,
+  academyRateOf,
+  usualOf,
+  usualRate,
+  usualRateFrom,
+} from "./usual-rate.ts";
 export type { Episode, Moment, Tried, WatchState, WatchView } from "./watches/alert.ts";
 export { WATCH_STATES } from "./watches/alert.ts";
 export type { WatchDesign } from "./watches/freeze-watch.ts";
 export { freezeWatch, WATCH_VERSION } from "./watches/freeze-watch.ts";
+export { watchCourse } from "./watches/watch-course.ts";
 export { watchDesigns } from "./watches/watch-designs.ts";
 export type { WatchedPlayers, WatchSettingProblem, WatchSettings } from "./watches/watch-settings.ts";
 export {

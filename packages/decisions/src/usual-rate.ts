@@ -19,25 +19,23 @@ export interface AcademyRate {
   readonly mean: number | undefined;
 }
 
-export const academyRate = (rate: Rate, academy: readonly Tally[]): AcademyRate => {
-  const past = pastOf(academy, rate);
-  const n = past.reduce((sum, match) => sum + match.n, 0);
-  if (n < ACADEMY_ATTEMPTS) return { n, mean: undefined };
+/** From x of n over all that the academy has charted. */
+export const academyRateOf = ({ x, n }: PastMatch): AcademyRate =>
   // Half an event on each side keeps the mean off 0 and 1, where the prior would be no distribution.
-  return { n, mean: (past.reduce((sum, match) => sum + match.x, 0) + 0.5) / (n + 1) };
-};
+  ({ n, mean: n < ACADEMY_ATTEMPTS ? undefined : (x + 0.5) / (n + 1) });
+
+export const academyRate = (rate: Rate, academy: readonly Tally[]): AcademyRate =>
+  academyRateOf(
+    pastOf(academy, rate).reduce((sum, { x, n }) => ({ x: sum.x + x, n: sum.n + n }), { x: 0, n: 0 }),
+  );
 
 /**
- * The usual rate of a player for one rate, or `undefined` when the academy has charted too little to say:
- * mean and central 90 % range of the rate of one coming match. SPEC D8.
+ * What is usual of a player, from the attempts of each past match and the academy's rate, or `undefined` when the
+ * academy has charted too little to say: mean and central 90 % range of the rate of one coming match. SPEC D8.
  */
-export const usualRateFrom = (
-  rate: Rate,
-  own: readonly Tally[],
-  { mean }: AcademyRate,
-): UsualRate | undefined => {
+export const usualOf = (past: readonly PastMatch[], mean: number | undefined): UsualRate | undefined => {
   if (mean === undefined) return undefined;
-  const posterior = betaPosterior(mean, pastOf(own, rate));
+  const posterior = betaPosterior(mean, past);
   const predictive = matchPredictive(posterior);
   const ownWeight = posterior.a + posterior.b - betaPosterior(mean, []).a - betaPosterior(mean, []).b;
   return {
@@ -48,6 +46,13 @@ export const usualRateFrom = (
     source: ownWeight >= OWN_WEIGHT ? "own" : "academy",
   };
 };
+
+/** The usual rate of a player for one rate that is watched or frozen. */
+export const usualRateFrom = (
+  rate: Rate,
+  own: readonly Tally[],
+  { mean }: AcademyRate,
+): UsualRate | undefined => usualOf(pastOf(own, rate), mean);
 
 /** The same from the academy's tallies. */
 export const usualRate = (

@@ -1,4 +1,5 @@
 import "server-only";
+import { createHistoryCache } from "@courtloom/api";
 import { createAuth } from "@courtloom/auth";
 import type { Clock } from "@courtloom/core";
 import {
@@ -28,7 +29,7 @@ const open = () => {
   });
   const days = createDayStore(db);
   const entries = createPostgresEntryStore(db, { log: (line) => log.info(line) });
-  return { env, auth, days, entries, clock };
+  return { env, auth, days, entries, history: createHistoryCache(), clock };
 };
 
 export type Services = ReturnType<typeof open>;

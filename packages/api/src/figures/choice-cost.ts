@@ -1,4 +1,5 @@
-import type { EstimateRow, FitRow } from "./line-map.ts";
+import type { EstimateRow } from "@courtloom/decisions";
+import type { FitRow } from "./line-map.ts";
 
 /** Where the chances on serve behind match chances come from. */
 export interface ServeBasisRow {

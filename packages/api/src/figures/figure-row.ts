@@ -1,15 +1,5 @@
-import type { FigureName, OpponentLevel, Unit } from "@courtloom/decisions";
+import type { FigureName, OpponentLevel, RateRow, Unit } from "@courtloom/decisions";
 import type { ChartingLevel } from "@courtloom/match-log";
-
-/** x of n with its Wilson interval, 95 %, in [0, 1]; both ends null at n = 0. */
-export interface RateRow {
-  readonly x: number;
-  readonly n: number;
-  readonly low: number | null;
-  readonly high: number | null;
-  /** Under five: the count alone is shown. */
-  readonly tooFew: boolean;
-}
 
 /** What is expected of a rate in one coming match: mean and central 90 %. */
 export interface UsualRow {

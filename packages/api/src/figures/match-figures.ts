@@ -1,9 +1,8 @@
 import type { ByPlayer, Side } from "@courtloom/core";
-import type { FigureName, Unit } from "@courtloom/decisions";
+import type { FigureName, RateRow, Unit } from "@courtloom/decisions";
 import type { PointSizeStep } from "@courtloom/tennis";
 import type { MatchStage } from "../api-store.ts";
 import type { ChoiceCost, ServeBasisRow } from "./choice-cost.ts";
-import type { RateRow } from "./figure-row.ts";
 
 /** A figure of one match. */
 export interface MatchFigureRow extends RateRow {

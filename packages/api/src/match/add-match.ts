@@ -2,7 +2,7 @@ import { SIDES } from "@courtloom/core";
 import { z } from "zod";
 import { audit } from "../audit.ts";
 import { failure } from "../errors/failure.ts";
-import { coachingModeField, idField, shortText } from "../fields.ts";
+import { coachingModeField, idField, shortText, surfaceField } from "../fields.ts";
 import { type StaffContext, staffProcedure } from "../procedure.ts";
 import { formatField } from "./format-field.ts";
 import { resolvePlayers } from "./resolve-players.ts";
@@ -17,6 +17,8 @@ const input = z
     coachingMode: coachingModeField.default("notKnown"),
     firstServer: z.enum(SIDES, "Choose who serves first, or leave it open.").optional(),
     title: shortText("The title", 60).optional(),
+    /** Where it differs from the day's. */
+    surface: surfaceField,
   })
   .refine(({ sides }) => sides.A.length === sides.B.length, {
     path: ["sides"],
@@ -46,6 +48,7 @@ const write = async (ctx: StaffContext, wanted: NewMatch): Promise<string> => {
     format: wanted.format,
     ...(wanted.firstServer ? { firstServer: wanted.firstServer } : {}),
     ...(wanted.title ? { title: wanted.title } : {}),
+    ...(wanted.surface ? { surface: wanted.surface } : {}),
     coachingMode: wanted.coachingMode,
     // Doubles are score only; in singles the academy's own players are charted.
     subjects: isPair ? [] : SIDES.filter((side) => players[side].own),

@@ -1,6 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { err, ok, type Principal } from "@courtloom/core";
 import type { ApiContext, DemoState } from "../context.ts";
+import { createHistoryCache } from "../figures/history-cache.ts";
 import { createHandler } from "../handler.ts";
 import { createCaller } from "../router.ts";
 import { createMemoryAuth } from "./memory-auth.ts";
@@ -28,6 +29,7 @@ export const makeApi = async () => {
   const accounts = createMemoryAuth();
   const cookies: string[] = [];
   const reported: unknown[] = [];
+  const history = createHistoryCache();
   let demo: DemoState = { kind: "idle" };
   let demoStarts = 0;
   const setup = async (isDemo = false): Promise<string> => {
@@ -54,6 +56,7 @@ export const makeApi = async () => {
     principal: principalAs(role, academyId),
     store: memory.store,
     log: memory.log,
+    history,
     auth: accounts.auth,
     demo: {
       start: () => {

@@ -1,6 +1,8 @@
 import { randomUUID } from "node:crypto";
 import { byPlayer, err, ok } from "@courtloom/core";
+import type { Surface } from "@courtloom/tennis";
 import type { AcademyRow, ApiStore, CourtRow, DayRow, MatchRow, PlayerFile } from "../api-store.ts";
+import { createMemoryFigures } from "./memory-figures.ts";
 import { createMemoryLog } from "./memory-log.ts";
 import { createMemoryPlans } from "./memory-plans.ts";
 import { createMemoryWatches } from "./memory-watches.ts";
@@ -11,7 +13,7 @@ interface Rows {
   academies: AcademyRow[];
   days: InAcademy<DayRow & { courts: CourtRow[] }>[];
   players: InAcademy<PlayerFile>[];
-  matches: InAcademy<MatchRow>[];
+  matches: InAcademy<MatchRow & { readonly surface?: Surface }>[];
   tallies: InAcademy<{ readonly matchId: string; readonly playerId: string; readonly tally: unknown }>[];
   audit: { action: string; subject: string | undefined }[];
 }
@@ -40,9 +42,20 @@ export const createMemoryStore = () => {
     },
   };
   const plans = createMemoryPlans(surroundings);
+  const { log, ...logs } = createMemoryLog(
+    (academyId, matchId) => pick(rows.matches, academyId).some((match) => match.matchId === matchId),
+    surroundings.wrote,
+  );
+  const figures = createMemoryFigures({
+    tallied: () => rows.tallies,
+    matchOf: (academyId, matchId) => pick(rows.matches, academyId).find((match) => match.matchId === matchId),
+    logOf: logs.logOf,
+    lanesOf: (matchId) => logs.lanes.filter((lane) => lane.matchId === matchId),
+  });
   const store: ApiStore = {
     ...plans.store,
     ...createMemoryWatches(surroundings),
+    ...figures.store,
     hasAcademy: async () => rows.academies.some((academy) => !academy.isDemo),
     demoAcademyId: async () => rows.academies.find((academy) => academy.isDemo)?.academyId,
     setupAcademy: async ({ director: _, ...academy }) => {
@@ -89,6 +102,7 @@ export const createMemoryStore = () => {
         doubles: partnerIds !== undefined,
         coachingMode: match.coachingMode ?? "notKnown",
         subjects: match.subjects ?? [],
+        ...(match.surface ? { surface: match.surface } : {}),
         stage: "waiting",
       });
       return wrote(ok({ matchId }));
@@ -115,12 +129,15 @@ export const createMemoryStore = () => {
       wrote(undefined);
     },
   };
-  const isThere = (academyId: string, matchId: string): boolean =>
-    pick(rows.matches, academyId).some((match) => match.matchId === matchId);
-  const { log, ...logs } = createMemoryLog(isThere, () => {
-    wrote(undefined);
-  });
-  return { store, log, logs, rows, plans: plans.rows, writeCount: () => writes };
+  return {
+    store,
+    log,
+    addChoiceFit: figures.addChoiceFit,
+    logs,
+    rows,
+    plans: plans.rows,
+    writeCount: () => writes,
+  };
 };
 
 export type MemoryStore = ReturnType<typeof createMemoryStore>;

@@ -74,6 +74,11 @@ export const sampleInputs = (ids: SampleIds): Record<ProcedurePath, Sample> => {
       kind: "mutation",
       input: { name: "Idris C.", hand: "left", own: true, birthYear: 2012, squad: "U14", level: 3 },
     },
+    "figures.player": { kind: "query", input: { playerId, filter: {} } },
+    "figures.points": { kind: "query", input: { playerId, figureId: "lineMissed", filter: {} } },
+    "figures.lineMap": { kind: "query", input: { playerId, filter: {} } },
+    "figures.cost": { kind: "query", input: { playerId, filter: {} } },
+    "figures.match": { kind: "query", input: { matchId } },
     "plan.list": { kind: "query", input: undefined },
     "plan.get": { kind: "query", input: { playerId } },
     "plan.save": {
@@ -83,11 +88,6 @@ export const sampleInputs = (ids: SampleIds): Record<ProcedurePath, Sample> => {
     "plan.startFromStarter": { kind: "mutation", input: {} },
     "plan.forMatch": { kind: "query", input: { matchId } },
     "plan.courtWords": { kind: "query", input: { matchId } },
-    "watch.get": { kind: "query", input: undefined },
-    "watch.save": {
-      kind: "mutation",
-      input: { playerId, expected: 0, choice: { rates: ["lineMissed"], alpha: 0.05, quiet: true } },
-    },
     "watch.get": { kind: "query", input: undefined },
     "watch.save": {
       kind: "mutation",

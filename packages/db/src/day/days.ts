@@ -20,7 +20,7 @@ export async function listDays(
 
 export async function createDay(
   db: Db,
-  { academyId, dayId = randomUUID(), name, date, courts }: NewDay,
+  { academyId, dayId = randomUUID(), name, date, surface, courts }: NewDay,
 ): Promise<{ readonly dayId: string; readonly courtIds: readonly string[] }> {
   const rows = courts.map((made, i) => ({
     academyId,
@@ -30,7 +30,7 @@ export async function createDay(
     name: made.name,
   }));
   await inAcademy(db, academyId, async ({ orm }) => {
-    await orm.insert(day).values({ academyId, dayId, name, date });
+    await orm.insert(day).values({ academyId, dayId, name, date, surface: surface ?? null });
     if (rows.length > 0) await orm.insert(court).values(rows);
   });
   return { dayId, courtIds: rows.map(({ courtId }) => courtId) };

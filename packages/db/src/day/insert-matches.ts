@@ -73,6 +73,7 @@ export function matchRow(added: NewMatch, context: MatchContext, orderNo: number
     firstServer: added.firstServer ?? null,
     doubles: added.partnerIds !== undefined,
     coachingMode: added.coachingMode ?? "notKnown",
+    surface: added.surface ?? null,
     subjects: [...(added.subjects ?? SIDES.filter((side) => context.ownOf.get(added.playerIds[side])))],
   };
 }

@@ -1,3 +1,4 @@
+import type { Surface } from "@courtloom/tennis";
 import { date, pgTable, primaryKey, smallint, text, timestamp } from "drizzle-orm/pg-core";
 
 export const day = pgTable(
@@ -7,6 +8,7 @@ export const day = pgTable(
     dayId: text("day_id").notNull(),
     name: text("name").notNull(),
     date: date("date").notNull(),
+    surface: text("surface").$type<Surface>(),
     createdAt: timestamp("created_at", { withTimezone: true }).notNull().defaultNow(),
   },
   (t) => [primaryKey({ columns: [t.academyId, t.dayId] })],

@@ -1,6 +1,6 @@
 import { SIDES } from "@courtloom/core";
 import { COACHING_MODES } from "@courtloom/match-log";
-import type { MatchFormat } from "@courtloom/tennis";
+import type { MatchFormat, Surface } from "@courtloom/tennis";
 import { boolean, date, integer, json, pgTable, primaryKey, text, timestamp } from "drizzle-orm/pg-core";
 
 export const match = pgTable(
@@ -22,6 +22,7 @@ export const match = pgTable(
     doubles: boolean("doubles").notNull().default(false),
     coachingMode: text("coaching_mode", { enum: COACHING_MODES }).notNull(),
     subjects: text("subjects", { enum: SIDES }).array().notNull(),
+    surface: text("surface").$type<Surface>(),
     createdAt: timestamp("created_at", { withTimezone: true }).notNull().defaultNow(),
     openedAt: timestamp("opened_at", { withTimezone: true }),
     overAt: timestamp("over_at", { withTimezone: true }),

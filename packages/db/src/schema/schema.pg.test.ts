@@ -7,6 +7,7 @@ import * as academy from "./academy.ts";
 import * as alert from "./alert.ts";
 import * as audit from "./audit.ts";
 import * as auth from "./auth.ts";
+import * as choiceFit from "./choice-fit.ts";
 import * as courtCode from "./court-code.ts";
 import * as day from "./day.ts";
 import * as handOver from "./hand-over.ts";
@@ -31,6 +32,7 @@ const modules = [
   alert,
   audit,
   auth,
+  choiceFit,
   courtCode,
   day,
   handOver,

@@ -39,6 +39,7 @@ export async function seedEverything(db: Db, academyId: string, isDemo: boolean)
   });
   const choice = { rates: ["lineMissed"], alpha: 0.05, quiet: false } as const;
   await day.saveWatchSetting({ academyId, playerId: null, expected: 0, choice, savedBy: "member 1" });
+  await day.addChoiceFit({ academyId, fit: { players: 1 } });
   await seedLog(db, academyId, matchId);
   await seedAlert(db, academyId, matchId);
   await inAcademy(db, academyId, async ({ sql }) => {
