@@ -1,4 +1,4 @@
-import type { LineCell } from "@courtloom/api";
+import type { BehindBall, LineCell } from "@courtloom/api";
 import { describe, expect, it } from "vitest";
 import { ballWords, wonWords } from "./ball-words.ts";
 import { bothCounts, contradictionWords, findingWords, planWords, spotWords } from "./map-words.ts";
@@ -44,10 +44,18 @@ describe("words of the line map", () => {
 
 describe("words of the points behind a figure", () => {
   it("[PF8] a ball is its place, what was answered, the choice and what became of it", () => {
-    const ball = {
-      ...{ kind: "groundstroke", depth: "behindBaseline", side: "left", choice: "line", missed: true },
-      ...{ result: null, ballHeight: "sitsUp", ballTime: null, opponent: null, verdict: "onPlan" },
-    } as const;
+    const ball: BehindBall = {
+      kind: "groundstroke",
+      depth: "behindBaseline",
+      side: "left",
+      choice: "line",
+      missed: true,
+      result: null,
+      ballHeight: "sitsUp",
+      ballTime: null,
+      opponent: null,
+      verdict: "onPlan",
+    };
     expect(ballWords(ball)).toBe(
       "Groundstroke behind the baseline, from the left, the ball sits up: down the line, missed",
     );
