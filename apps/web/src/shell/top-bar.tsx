@@ -25,6 +25,7 @@ export async function TopBar({ title, day, signedIn }: TopBarProps) {
         <nav className={styles.places} aria-label="Academy">
           <Link href="/desk">Days</Link>
           <Link href="/plans">Plans</Link>
+          <Link href="/watches">Watches</Link>
         </nav>
       ) : null}
       <div className={styles.tools}>
