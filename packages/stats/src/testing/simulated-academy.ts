@@ -5,6 +5,8 @@ export interface SimulatedPlayer {
   readonly counts: readonly ByChoice<WonOf>[];
   /** True chance of the first choice minus the second, by situation. */
   readonly differences: readonly number[];
+  /** True distance from the academy in all that the player does, in logits. */
+  readonly level: number;
 }
 
 const logistic = (x: number): number => 1 / (1 + Math.exp(-x));
@@ -36,7 +38,7 @@ export const simulateAcademy = (
         { won: drawCount(random, n[1], second), n: n[1] },
       ] as const;
     });
-    return { counts, differences: rates.map(([first = 0, second = 0]) => first - second) };
+    return { counts, differences: rates.map(([first = 0, second = 0]) => first - second), level: a };
   });
 };
 
