@@ -9,8 +9,9 @@ export interface PlannedCondition {
 
 /** Three players for every forty matches: 1,500 for 20,000. */
 const MATCHES_PER_PLAYER = 40 / 3;
-/** Freezing takes most of the time; several watches of a player need as many. */
-const SPLIT_PLAYERS = 4;
+/** Freezing takes nearly all of the time, so series beside the table have fewer players, with more matches each. */
+const USED_FEWER = 4;
+const SPLIT_FEWER = 8;
 
 const spread = (condition: Condition, matches: number, fewer: number): PlannedCondition => {
   const players = Math.max(2, Math.ceil(matches / MATCHES_PER_PLAYER / fewer));
@@ -26,8 +27,11 @@ export const planRun = (matches: number): readonly PlannedCondition[] => {
     ([2, 4] as const).map((watches): Condition => ({ past, watches, attempts: "thirty", oddsRatios: [1] })),
   );
   const used = PASTS.map((past): Condition => ({ past, watches: 1, attempts: "own", oddsRatios: [1] }));
+  const fewerOf = ({ past, watches }: Condition): number =>
+    // Without a past all players have one watch in common, and differ the most.
+    past === 0 ? 1 : watches === 1 ? USED_FEWER : SPLIT_FEWER;
   return [
-    ...[...table, ...used].map((condition) => spread(condition, matches, 1)),
-    ...split.map((condition) => spread(condition, matches, condition.past === 0 ? 1 : SPLIT_PLAYERS)),
+    ...table.map((condition) => spread(condition, matches, 1)),
+    ...[...used, ...split].map((condition) => spread(condition, matches, fewerOf(condition))),
   ];
 };
