@@ -1,5 +1,11 @@
 import { err } from "@courtloom/core";
-import { createMemoryEntryStore, type EntryStore, type Hint } from "@courtloom/db";
+import {
+  type AlertStore,
+  createMemoryAlertStore,
+  createMemoryEntryStore,
+  type EntryStore,
+  type Hint,
+} from "@courtloom/db";
 import type { LoggedEntry } from "@courtloom/match-log";
 import type { Defect } from "./defect.ts";
 import type { Ledger } from "./ledger.ts";
@@ -15,6 +21,11 @@ interface Change {
   readonly make: (store: EntryStore) => Promise<unknown>;
 }
 
+interface AlertChange {
+  readonly atMs: number;
+  readonly make: (alerts: AlertStore) => Promise<unknown>;
+}
+
 /** The one database of a schedule: a disk that survives everything, and a server in front of it that does not. */
 export interface Database {
   readonly store: () => EntryStore;
@@ -27,6 +38,13 @@ export interface Database {
     matchId: string,
     make: (store: EntryStore) => Promise<T>,
   ) => Promise<T>;
+  /** Alerts and whom they were told to, on the same disk. */
+  readonly alerts: () => AlertStore;
+  readonly changeAlerts: <T extends { readonly ok: boolean }>(
+    make: (alerts: AlertStore) => Promise<T>,
+  ) => Promise<T>;
+  /** How often an older backup was put back. */
+  readonly restores: () => number;
   readonly crash: () => Promise<void>;
   /** Goes away right after the next commit, before anybody is told of it. */
   readonly crashAfterCommit: () => void;
@@ -92,6 +110,13 @@ export const createDatabase = ({ time, trace, ledger, defect }: DatabaseOptions)
     return defect?.database ? defect.database(store, lab) : store;
   };
   let store = createStore();
+  const createAlerts = (): AlertStore => {
+    const made = createMemoryAlertStore();
+    for (const match of MATCHES) made.addMatch(match);
+    return made;
+  };
+  let alerts = createAlerts();
+  let alertChanges: AlertChange[] = [];
 
   /** What the store wrote by itself when a lane was opened: that the lead was taken over, if it was. */
   const ownWriting = async (matchId: string, answer: unknown): Promise<readonly LoggedEntry[]> => {
@@ -111,6 +136,9 @@ export const createDatabase = ({ time, trace, ledger, defect }: DatabaseOptions)
       await make(store);
     }
     replayed = undefined;
+    alertChanges = alertChanges.filter(({ atMs }) => atMs <= untilMs);
+    alerts = createAlerts();
+    for (const { make } of alertChanges) await make(alerts);
   };
   const crash = async (): Promise<void> => {
     up = false;
@@ -137,6 +165,13 @@ export const createDatabase = ({ time, trace, ledger, defect }: DatabaseOptions)
       }
       return answer;
     },
+    alerts: () => alerts,
+    changeAlerts: async (make) => {
+      const answer = await make(alerts);
+      if (answer.ok) alertChanges.push({ atMs: time.nowMs(), make });
+      return answer;
+    },
+    restores: () => incarnations - 1,
     crash,
     crashAfterCommit: () => {
       crashesAfterCommit = true;

@@ -1,6 +1,6 @@
 import type { EntryStore } from "@courtloom/db";
 import type { Channel, Outbox } from "@courtloom/sync";
-import type { LogStore, Peer } from "./live-core.ts";
+import type { AlertStore, LogStore, Peer } from "./live-core.ts";
 
 /** What a defect may use of the schedule that it is built into. */
 export interface Lab {
@@ -11,6 +11,7 @@ export interface Lab {
 /** One node's dependencies, wrapped; made anew with every start of the node, so what it keeps is gone with it. */
 export interface NodeParts {
   readonly store?: (store: LogStore) => LogStore;
+  readonly alerts?: (alerts: AlertStore) => AlertStore;
   readonly peer?: (peer: Peer) => Peer;
 }
 

@@ -1,4 +1,5 @@
 /** The one door of the simulator to the live server's core: everything between its transport and its database. */
+export type { AlertStore } from "../../apps/live/src/alerts/alert-store.ts";
 export { createLive, type Live } from "../../apps/live/src/live.ts";
 export type { PrincipalOf } from "../../apps/live/src/look-ups.ts";
 export { createOutlet } from "../../apps/live/src/outlet.ts";
@@ -9,4 +10,4 @@ export type { Peer, Session } from "../../apps/live/src/session.ts";
 export type { DayStore, LogStore } from "../../apps/live/src/store.ts";
 export { pointEntry } from "../../apps/live/src/testing/entries.ts";
 export { createMatchDay, MATCHES } from "../../apps/live/src/testing/match-day.ts";
-export { createSessions, type Person } from "../../apps/live/src/testing/principals.ts";
+export { createSessions, membersOf, type Person } from "../../apps/live/src/testing/principals.ts";

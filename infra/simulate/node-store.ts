@@ -1,6 +1,6 @@
 import { ok, type Result } from "@courtloom/core";
 import { type Database, UNAVAILABLE } from "./database.ts";
-import type { LogStore } from "./live-core.ts";
+import type { AlertStore, LogStore } from "./live-core.ts";
 import type { Stream } from "./stream.ts";
 import type { VirtualTime } from "./virtual-time.ts";
 
@@ -21,14 +21,15 @@ interface NodeStoreOptions {
 /** Never settles: who waited for it is gone. */
 const never = <T>(): Promise<T> => new Promise<T>(() => undefined);
 
+type OverWire = <T, E>(ask: () => Promise<Result<T, E>>) => Promise<Result<T, E> | typeof UNAVAILABLE>;
+
 /**
- * The match log as one process reaches it: each call takes time before and after its commit, and in
+ * A call to the database as one process makes it: each call takes time before and after its commit, and in
  * both the process or the database can end. A call whose commit happened may be answered `unavailable`.
  */
-export const createNodeStore = ({ database, time, stream, asker }: NodeStoreOptions): LogStore => {
-  const overWire = async <T, E>(
-    ask: () => Promise<Result<T, E>>,
-  ): Promise<Result<T, E> | typeof UNAVAILABLE> => {
+const wireTo =
+  ({ database, time, stream, asker }: NodeStoreOptions): OverWire =>
+  async (ask) => {
     await time.wait(stream.int(1, 6));
     if (asker.isAlive()) asker.step();
     if (!asker.isAlive()) return never();
@@ -40,6 +41,11 @@ export const createNodeStore = ({ database, time, stream, asker }: NodeStoreOpti
     if (!asker.isAlive()) return never();
     return database.life() === life ? answer : UNAVAILABLE;
   };
+
+/** The match log as one process reaches it. */
+export const createNodeStore = (options: NodeStoreOptions): LogStore => {
+  const { database, stream, asker } = options;
+  const overWire = wireTo(options);
   const store = () => database.store();
   return {
     incarnation: () => overWire(() => store().incarnation()),
@@ -57,5 +63,18 @@ export const createNodeStore = ({ database, time, stream, asker }: NodeStoreOpti
       const stop = database.listen((hint) => asker.isAlive() && heard(hint));
       return ok(async () => stop());
     },
+  };
+};
+
+/** Alerts as one process reaches them. */
+export const createNodeAlerts = (options: NodeStoreOptions): AlertStore => {
+  const { database } = options;
+  const overWire = wireTo(options);
+  return {
+    alertsOf: (match) => overWire(() => database.alerts().alertsOf(match)),
+    dayAlerts: (day) => overWire(() => database.alerts().dayAlerts(day)),
+    writeAlerts: (write) => overWire(() => database.changeAlerts((alerts) => alerts.writeAlerts(write))),
+    claimNotices: (claim) => overWire(() => database.changeAlerts((alerts) => alerts.claimNotices(claim))),
+    addMark: (mark) => overWire(() => database.changeAlerts((alerts) => alerts.addMark(mark))),
   };
 };

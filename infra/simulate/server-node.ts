@@ -6,11 +6,12 @@ import {
   createSessions,
   type DayStore,
   type Live,
+  membersOf,
   type Peer,
   type Runtime,
   type Session,
 } from "./live-core.ts";
-import { createNodeStore } from "./node-store.ts";
+import { createNodeAlerts, createNodeStore } from "./node-store.ts";
 import type { Stream } from "./stream.ts";
 import type { Trace } from "./trace.ts";
 import type { Verdict } from "./verdict.ts";
@@ -101,9 +102,13 @@ export const createServerNode = (options: ServerNodeOptions): ServerNode => {
     };
     const lab = { pause: time.wait, isUp: database.isUp };
     const parts = defect?.node?.(lab) ?? {};
-    const wired = createNodeStore({ database, time, stream, asker: { isAlive, step } });
+    const wires = { database, time, stream, asker: { isAlive, step } };
+    const wired = createNodeStore(wires);
     const store = parts.store ? parts.store(wired) : wired;
-    const started = createLive({ runtime, store, days: overDatabase(days, options), principalOf });
+    const wiredAlerts = createNodeAlerts(wires);
+    const alerts = parts.alerts ? parts.alerts(wiredAlerts) : wiredAlerts;
+    const tables = { days: overDatabase(days, options), alerts, membersOf };
+    const started = createLive({ runtime, store, ...tables, principalOf });
     live = started;
     connectOf = (peer) => started.connect(parts.peer ? parts.peer(peer) : peer);
     trace.say(name, `starts (life ${life})`);

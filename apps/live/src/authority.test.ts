@@ -65,11 +65,15 @@ describe("who may send what", () => {
     }
   });
 
-  it.each(everybody)("[LV15] %s about days", async (person) => {
+  it.each(everybody)("[LV15, AL25] %s about days", async (person) => {
     const peer = createWorld().addNode().connect(person);
     for (const dayId of DAY_IDS) {
       const staff = await peer.ask(UP.boardWatch, { dayId, view: "staff" });
       const wall = await peer.ask(UP.boardWatch, { dayId, view: "wall" });
+      expect([dayId, codeOf(await peer.ask(UP.alertsWatch, { dayId }))]).toEqual([
+        dayId,
+        STAFF_BOARDS[person][dayId],
+      ]);
       expect([dayId, codeOf(staff), codeOf(wall)]).toEqual([
         dayId,
         STAFF_BOARDS[person][dayId],
@@ -80,7 +84,7 @@ describe("who may send what", () => {
 
   it.each(everybody)("[LV15] %s may always leave", async (person) => {
     const peer = createWorld().addNode().connect(person);
-    for (const event of [UP.courtLeave, UP.boardLeave]) {
+    for (const event of [UP.courtLeave, UP.boardLeave, UP.alertsLeave]) {
       expect(codeOf(await peer.ask(event, { id: "m9" }))).toBe(person === "nobody" ? NONE : "ok");
     }
   });

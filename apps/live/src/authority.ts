@@ -30,6 +30,9 @@ export const REACH = {
   [UP.courtLeave]: { account: "leaving", courtside: "leaving", wall: "leaving" },
   [UP.boardWatch]: { account: "academy", courtside: "nothing", wall: "ownDay" },
   [UP.boardLeave]: { account: "leaving", courtside: "leaving", wall: "leaving" },
+  [UP.alertsWatch]: { account: "academy", courtside: "nothing", wall: "nothing" },
+  [UP.alertsLeave]: { account: "leaving", courtside: "leaving", wall: "leaving" },
+  [UP.alertMark]: { account: "academy", courtside: "nothing", wall: "nothing" },
 } as const satisfies Readonly<Record<UpEvent, Readonly<Record<Principal["kind"], Reach>>>>;
 
 /** What of a match may arrive at this principal's screen, as coaching stands now. SPEC LV16. */

@@ -1,3 +1,6 @@
+import { createAlertBook } from "./alerts/alert-book.ts";
+import { createAlertDesk } from "./alerts/alert-desk.ts";
+import type { AlertStore, MembersOf } from "./alerts/alert-store.ts";
 import { every } from "./every.ts";
 import { createLookUps, type PrincipalOf } from "./look-ups.ts";
 import { createDirectory, type Directory } from "./rooms/directory.ts";
@@ -11,6 +14,8 @@ export interface LiveOptions {
   readonly runtime: Runtime;
   readonly store: LogStore;
   readonly days: DayStore;
+  readonly alerts: AlertStore;
+  readonly membersOf: MembersOf;
   readonly principalOf: PrincipalOf;
 }
 
@@ -54,9 +59,14 @@ const followHints = ({ runtime, store }: LiveOptions, heard: (hint: Hint) => voi
 export const createLive = (options: LiveOptions): Live => {
   const { runtime, store, days } = options;
   const heard = createHeardBook(runtime.clock.wallMs());
-  const directory = createDirectory({ runtime, store, days, heard });
+  const book = createAlertBook(options.alerts, runtime);
+  const directory = createDirectory({ runtime, store, days, heard, alerts: book });
   const headWatch = createHeadWatch({ runtime, store, heard, directory });
   const lookUps = createLookUps(runtime.clock, options.principalOf, days);
+  const alerts = createAlertDesk({
+    ...{ runtime, directory, book, store: options.alerts, logs: store },
+    ...{ membersOf: options.membersOf, matchCard: lookUps.matchCard },
+  });
   const sessions = new Set<Session>();
 
   const hinted = ({ matchId, pos }: Hint): void => {
@@ -78,6 +88,7 @@ export const createLive = (options: LiveOptions): Live => {
   };
   const stops = [
     every(runtime, HEADS_EVERY_MS, "reading the heads", headWatch.tick),
+    every(runtime, HEADS_EVERY_MS, "reading the alerts", alerts.tick),
     every(runtime, HEARD_EVERY_MS, "telling who was heard", () => {
       for (const board of directory.boardRooms()) board.sendHeard();
     }),
@@ -85,14 +96,17 @@ export const createLive = (options: LiveOptions): Live => {
     every(runtime, RECHECK_EVERY_MS, "looking up sessions", async () => {
       await Promise.all([...sessions].map((session) => session.recheck()));
     }),
-    every(runtime, EVICT_EVERY_MS, "giving up idle rooms", directory.evict),
+    every(runtime, EVICT_EVERY_MS, "giving up idle rooms", () => {
+      alerts.evict();
+      directory.evict();
+    }),
   ];
   const stopHints = followHints(options, hinted);
 
   return {
     directory,
     connect: (peer) => {
-      const session = createSession(peer, { directory, heard, runtime, lookUps });
+      const session = createSession(peer, { directory, alerts, heard, runtime, lookUps });
       sessions.add(session);
       return {
         ...session,

@@ -1,6 +1,7 @@
 import { availableParallelism } from "node:os";
 import { createAuth } from "@courtloom/auth";
 import {
+  createAlertStore,
   createAuthStore,
   createDayStore,
   createPostgresEntryStore,
@@ -9,6 +10,8 @@ import {
   openDb,
 } from "@courtloom/db";
 import { readLiveEnv } from "./env.ts";
+import { fitInThread } from "./fit/fit-in-thread.ts";
+import { createFitKeeper } from "./fit/fit-keeper.ts";
 import { createLive } from "./live.ts";
 import { createSocketServer } from "./transport/socket-server.ts";
 import { daysOf } from "./wire/days-of.ts";
@@ -40,8 +43,16 @@ const auth = createAuth({
   secureCookies: env.secureCookies,
   clock: runtime.clock,
 });
-const days = daysOf(createDayStore(db), { freezer, log });
-const live = createLive({ runtime, store, days, principalOf: auth.principalOf });
+const dayStore = createDayStore(db);
+const fits = createFitKeeper({ days: dayStore, runtime, fit: fitInThread });
+const live = createLive({
+  runtime,
+  store,
+  days: daysOf(dayStore, { freezer, log, fits }),
+  alerts: createAlertStore(db),
+  membersOf: dayStore.listMembers,
+  principalOf: auth.principalOf,
+});
 const server = createSocketServer({
   live,
   runtime,
@@ -54,6 +65,7 @@ const server = createSocketServer({
 const stop = async (): Promise<void> => {
   await server.close();
   await live.stop();
+  fits.stop();
   await Promise.all([freezer.close(), db.close(), accounts.close()]);
   process.exit(0);
 };

@@ -1,4 +1,4 @@
-import type { BoardHeard, BoardTile, CourtEntries, Heard } from "@courtloom/protocol";
+import type { AlertNotices, Alerts, BoardHeard, BoardTile, CourtEntries, Heard } from "@courtloom/protocol";
 import { DOWN } from "@courtloom/protocol";
 import type { Viewer } from "./viewer.ts";
 
@@ -16,7 +16,8 @@ export interface Outlet extends Viewer {
 
 /**
  * Holds back what a slow reader has no room for, and no more than the latest of each kind: a tile per
- * court, one word per phone, the newest entries per match (the reader sees the gap and reads it). So a
+ * court, one word per phone, one list of alerts per day, the newest entries per match (the reader sees the gap and
+ * reads it). Notices are kept all: each comes once, and they are few. So a
  * reader that stands still costs a fixed amount of memory and is never disconnected. SPEC LV14.
  */
 export const createOutlet = (wire: Wire): Outlet => {
@@ -24,6 +25,13 @@ export const createOutlet = (wire: Wire): Outlet => {
   const courts = new Map<string, CourtEntries>();
   const heard = new Map<string, { readonly message: BoardHeard; readonly words: Map<string, Heard> }>();
 
+  const lists = new Map<string, Alerts>();
+  const notices = new Map<string, AlertNotices>();
+
+  const holdNotices = (message: AlertNotices): void => {
+    const before = notices.get(message.dayId)?.notices ?? [];
+    notices.set(message.dayId, { ...message, notices: [...before, ...message.notices] });
+  };
   const holdHeard = (message: BoardHeard): void => {
     const words = heard.get(message.dayId)?.words ?? new Map<string, Heard>();
     for (const word of message.heard) words.set(word.matchId, word);
@@ -36,7 +44,11 @@ export const createOutlet = (wire: Wire): Outlet => {
     } else if (event === DOWN.courtEntries) {
       const entries = message as CourtEntries;
       courts.set(entries.matchId, entries);
-    } else if (event === DOWN.boardHeard) holdHeard(message as BoardHeard);
+    } else if (event === DOWN.alerts) {
+      const list = message as Alerts;
+      lists.set(list.dayId, list);
+    } else if (event === DOWN.alertNotices) holdNotices(message as AlertNotices);
+    else if (event === DOWN.boardHeard) holdHeard(message as BoardHeard);
   };
   const flush = (): void => {
     if (wire.isBehind()) return;
@@ -47,8 +59,10 @@ export const createOutlet = (wire: Wire): Outlet => {
         DOWN.boardHeard,
         { ...message, heard: [...words.values()] },
       ]),
+      ...[...lists.values()].map((message): [string, unknown] => [DOWN.alerts, message]),
+      ...[...notices.values()].map((message): [string, unknown] => [DOWN.alertNotices, message]),
     ];
-    for (const kept of [courts, tiles, heard]) kept.clear();
+    for (const kept of [courts, tiles, heard, lists, notices]) kept.clear();
     for (const [event, message] of held) wire.emit(event, message);
   };
   return {

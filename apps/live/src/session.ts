@@ -24,7 +24,7 @@ export interface Peer {
   readonly end: () => void;
 }
 
-export interface SessionDeps extends Pick<MessageContext, "directory" | "heard" | "runtime"> {
+export interface SessionDeps extends Pick<MessageContext, "directory" | "alerts" | "heard" | "runtime"> {
   readonly lookUps: LookUps;
 }
 
@@ -53,7 +53,7 @@ const readMessage = (event: string, payload: unknown): ReadyMessage | RefusalCod
 };
 
 export const createSession = (peer: Peer, deps: SessionDeps): Session => {
-  const { lookUps, runtime, directory, heard } = deps;
+  const { lookUps, runtime, directory, alerts, heard } = deps;
   const budget = createBudget(runtime.clock);
   const subscriptions = createSubscriptions();
   const whoSpeaks = () => lookUps.principalOf(peer.cookieHeader, peer.speaks);
@@ -65,6 +65,7 @@ export const createSession = (peer: Peer, deps: SessionDeps): Session => {
     viewer: peer.viewer,
     subscriptions,
     directory,
+    alerts,
     heard,
     runtime,
     matchCard: (matchId) => lookUps.matchCard({ academyId: principal.academyId, matchId }),

@@ -147,6 +147,7 @@ export interface MatchCard {
   readonly matchId: string;
   readonly dayId: string | null;
   readonly courtId: string | null;
+  readonly courtNo: number | null;
   readonly players: ByPlayer<{
     readonly playerId: string;
     readonly displayName: string;

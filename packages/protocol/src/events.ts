@@ -8,10 +8,15 @@ export const UP = {
   courtLeave: "court.leave",
   boardWatch: "board.watch",
   boardLeave: "board.leave",
+  alertsWatch: "alerts.watch",
+  alertsLeave: "alerts.leave",
+  alertMark: "alert.mark",
 } as const;
 
 export const DOWN = {
   boardTile: "board.tile",
   boardHeard: "board.heard",
   courtEntries: "court.entries",
+  alerts: "alerts.list",
+  alertNotices: "alerts.notices",
 } as const;

@@ -4,6 +4,8 @@ import { z } from "zod";
 import { entryShape } from "./entry-shape.ts";
 import { DOWN, UP } from "./events.ts";
 import { REFUSALS } from "./refusal.ts";
+import { alertMarkShape } from "./up/alert-mark.ts";
+import { alertsWatchShape } from "./up/alerts-watch.ts";
 import { boardWatchShape } from "./up/board-watch.ts";
 import { courtReadShape } from "./up/court-read.ts";
 import { courtWatchShape } from "./up/court-watch.ts";
@@ -22,6 +24,9 @@ const SHAPES = {
   [UP.courtLeave]: leaveShape,
   [UP.boardWatch]: boardWatchShape,
   [UP.boardLeave]: leaveShape,
+  [UP.alertsWatch]: alertsWatchShape,
+  [UP.alertsLeave]: leaveShape,
+  [UP.alertMark]: alertMarkShape,
 } satisfies Record<(typeof UP)[keyof typeof UP], z.ZodObject>;
 
 /** Without the version, whose bounds move by themselves. */
@@ -46,7 +51,7 @@ const wire = (): string =>
  */
 const HASHES: Readonly<Record<number, string>> = {
   1: "54fb55df0045806f",
-  2: "067f0564622f037e",
+  2: "d845e7e86100489f",
 };
 
 describe("the version of the messages", () => {

@@ -1,7 +1,10 @@
+import type { Principal } from "@courtloom/core";
 import { type BoardWatch, type BoardWatchReply, boardWatchShape, UP } from "@courtloom/protocol";
 import { authoriseDay } from "../authority.ts";
 import { refuse } from "../refuse.ts";
 import type { MessageContext, MessageKind } from "./message-context.ts";
+
+const roleOf = (principal: Principal) => (principal.kind === "account" ? principal.role : "coach");
 
 const handle = async (message: BoardWatch, context: MessageContext): Promise<BoardWatchReply> => {
   const { principal, directory, viewer, subscriptions } = context;
@@ -11,7 +14,7 @@ const handle = async (message: BoardWatch, context: MessageContext): Promise<Boa
   const board = directory.boardRoom(principal.academyId, dayId);
   const key = `board/${dayId}`;
   if (!subscriptions.add(key, () => board.unwatch(viewer))) return refuse("busy");
-  const snapshot = await board.watch(viewer, view, () => subscriptions.has(key));
+  const snapshot = await board.watch(viewer, view, () => subscriptions.has(key), roleOf(principal));
   if (snapshot) return snapshot;
   subscriptions.end(key);
   return refuse("unknown_day");

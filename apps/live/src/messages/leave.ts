@@ -1,7 +1,7 @@
 import { type Leave, leaveShape } from "@courtloom/protocol";
 import type { MessageKind } from "./message-context.ts";
 
-const leaving = (kind: "court" | "board"): MessageKind<Leave> => ({
+const leaving = (kind: "court" | "board" | "alerts"): MessageKind<Leave> => ({
   shape: leaveShape,
   handle: async ({ id }, { subscriptions }) => {
     subscriptions.end(`${kind}/${id}`);
@@ -13,3 +13,5 @@ const leaving = (kind: "court" | "board"): MessageKind<Leave> => ({
 export const courtLeave = leaving("court");
 /** Stops following a day. */
 export const boardLeave = leaving("board");
+/** Stops following the alerts of a day. */
+export const alertsLeave = leaving("alerts");

@@ -1,5 +1,6 @@
 import type { Principal } from "@courtloom/core";
 import type { Refusal } from "@courtloom/protocol";
+import type { AlertDesk } from "../alerts/alert-desk.ts";
 import type { Directory } from "../rooms/directory.ts";
 import type { HeardBook } from "../rooms/heard-book.ts";
 import type { Runtime } from "../runtime.ts";
@@ -20,6 +21,7 @@ export interface MessageContext {
   readonly viewer: Viewer;
   readonly subscriptions: Subscriptions;
   readonly directory: Directory;
+  readonly alerts: AlertDesk;
   readonly heard: HeardBook;
   readonly runtime: Runtime;
   /** A match of the principal's academy, looked up at most two seconds ago. */

@@ -1,10 +1,12 @@
 import { UP } from "@courtloom/protocol";
+import { alertMark } from "./alert-mark.ts";
+import { alertsWatch } from "./alerts-watch.ts";
 import { boardWatch } from "./board-watch.ts";
 import { courtRead, courtWatch } from "./court-watch.ts";
 import { laneAppend } from "./lane-append.ts";
 import { laneBeat } from "./lane-beat.ts";
 import { laneOpen } from "./lane-open.ts";
-import { boardLeave, courtLeave } from "./leave.ts";
+import { alertsLeave, boardLeave, courtLeave } from "./leave.ts";
 import type { MessageContext, MessageKind } from "./message-context.ts";
 
 /** A kind with its shape and handler tied together, so that all kinds fit one table. */
@@ -27,6 +29,9 @@ const READERS = {
   [UP.courtLeave]: reader(courtLeave),
   [UP.boardWatch]: reader(boardWatch),
   [UP.boardLeave]: reader(boardLeave),
+  [UP.alertsWatch]: reader(alertsWatch),
+  [UP.alertsLeave]: reader(alertsLeave),
+  [UP.alertMark]: reader(alertMark),
 } satisfies Readonly<Record<(typeof UP)[keyof typeof UP], Reader>>;
 
 /** A map, so that names which every object has ("constructor") are unknown like any other. */

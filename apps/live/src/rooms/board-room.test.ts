@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { createLive } from "../live.ts";
 import { createWorld, type FakePeer, type Node } from "../testing/create-node.ts";
 import { pointEntries } from "../testing/entries.ts";
+import { membersOf } from "../testing/principals.ts";
 
 const tilesTold = ({ told }: FakePeer): Tile[] =>
   told.filter((t) => t.event === "board.tile").map((t) => (t.message as BoardTile).tile);
@@ -103,7 +104,8 @@ describe("a board room", () => {
     let setBackMs = 0;
     const clock = { ...runtime.clock, wallMs: () => runtime.clock.wallMs() - setBackMs };
     const { principalOf } = world.sessions;
-    const parts = { store: world.store, days: world.day, principalOf };
+    const { store, day: days, alerts } = world;
+    const parts = { store, days, alerts, membersOf, principalOf };
     const board = createLive({ runtime: { ...runtime, clock }, ...parts }).directory.boardRoom(
       "curlew",
       "d1",

@@ -6,13 +6,15 @@ import {
   DOWN,
   type Heard,
 } from "@courtloom/protocol";
+import type { StoredAlert } from "../alerts/alert-store.ts";
+import { tileAlertsOf } from "../alerts/tile-alerts.ts";
 import type { Runtime } from "../runtime.ts";
 import type { CourtCard, DayBoard, DayStore, MatchRef } from "../store.ts";
 import type { Viewer } from "../viewer.ts";
 import type { HeardBook } from "./heard-book.ts";
 import type { MatchRoom } from "./match-room.ts";
 import { createPauseBook } from "./pause-book.ts";
-import { tileOf } from "./tile.ts";
+import { type StaffRole, tileOf } from "./tile.ts";
 import { createThrottle } from "./tile-throttle.ts";
 
 export interface BoardDeps {
@@ -20,6 +22,8 @@ export interface BoardDeps {
   readonly days: DayStore;
   readonly heard: HeardBook;
   readonly matchRoom: (match: MatchRef) => MatchRoom;
+  /** The alerts of a match that were raised so far, as far as this node knows. */
+  readonly alertsOf: (match: MatchRef) => readonly StoredAlert[];
 }
 
 /** All courts of one day on this node. SPEC LV7 to LV11. */
@@ -28,13 +32,16 @@ export interface BoardRoom {
   readonly dayId: string;
   /** Reads the day again, follows each court's current match, and marks what changed. Rejects when it cannot. */
   readonly refresh: () => Promise<void>;
-  /** Subscribes while `still` holds; what changes after the snapshot is sent. Undefined when the academy has no such day. */
+  /** Subscribes while `still` holds; what changes after the snapshot is sent. `role` of who looks; default coach. Undefined when the academy has no such day. */
   readonly watch: (
     viewer: Viewer,
     view: BoardView,
     still: () => boolean,
+    role?: StaffRole,
   ) => Promise<BoardSnapshot | undefined>;
   readonly unwatch: (viewer: Viewer) => void;
+  /** Something of a match changed that its room does not know of. */
+  readonly touchMatch: (matchId: string) => void;
   /** Tells which phones were heard since the last call. */
   readonly sendHeard: () => void;
   readonly isQuiet: () => boolean;
@@ -51,7 +58,7 @@ const isOpened = (court: CourtCard): boolean => court.current !== null && court.
 
 export const createBoardRoom = (academyId: string, dayId: string, deps: BoardDeps): BoardRoom => {
   const { runtime, days, heard } = deps;
-  const watchers = new Map<Viewer, BoardView>();
+  const watchers = new Map<Viewer, { readonly view: BoardView; readonly role: StaffRole }>();
   const followed = new Map<string, Followed>();
   const sentHeard = new Map<string, number>();
   const pauses = createPauseBook(runtime.clock);
@@ -73,21 +80,24 @@ export const createBoardRoom = (academyId: string, dayId: string, deps: BoardDep
     const seconds = room?.secondChartists() ?? [];
     const view = room?.view();
     const pauseSinceMs = pauses.sinceMs(court.courtId, view);
-    return { court, view, head: room?.head(), seconds, heard: word, pauseSinceMs };
+    const alerts =
+      view && matchId !== undefined ? tileAlertsOf(view, deps.alertsOf({ academyId, matchId })) : [];
+    return { alerts, court, view, head: room?.head(), seconds, heard: word, pauseSinceMs };
   };
   const send = (courtId: string): void => {
     const court = courtOf(courtId);
     if (!court) return;
     const facts = factsOf(court);
     const serverMs = stamp();
-    const made = new Map<BoardView, BoardTile>();
-    for (const [viewer, view] of watchers) {
-      const message = made.get(view) ?? {
+    const made = new Map<string, BoardTile>();
+    for (const [viewer, { view, role }] of watchers) {
+      const audience = `${view}/${role}`;
+      const message = made.get(audience) ?? {
         dayId,
         serverMs,
-        tile: tileOf(facts, view),
+        tile: tileOf(facts, view, role),
       };
-      made.set(view, message);
+      made.set(audience, message);
       viewer.send(DOWN.boardTile, message);
     }
   };
@@ -124,14 +134,14 @@ export const createBoardRoom = (academyId: string, dayId: string, deps: BoardDep
         throttle.touch(court.courtId);
     }
   };
-  const snapshot = (day: DayBoard, view: BoardView): BoardSnapshot => ({
+  const snapshot = (day: DayBoard, view: BoardView, role: StaffRole): BoardSnapshot => ({
     ok: true,
     dayId,
     dayName: day.day.name,
     academyName: day.academyName,
     timeZone: day.timeZone,
     serverMs: stamp(),
-    tiles: day.courts.map((court) => tileOf(factsOf(court), view)),
+    tiles: day.courts.map((court) => tileOf(factsOf(court), view, role)),
   });
   const newWords = (): readonly Heard[] =>
     (board?.courts ?? []).flatMap(({ current }) => {
@@ -145,25 +155,30 @@ export const createBoardRoom = (academyId: string, dayId: string, deps: BoardDep
     academyId,
     dayId,
     refresh,
-    watch: async (viewer, view, still) => {
+    watch: async (viewer, view, still, role = "coach") => {
       joining += 1;
       try {
         if (!board) await refresh();
         if (!board) return undefined;
         await readFollowed();
-        if (still()) watchers.set(viewer, view);
-        return snapshot(board, view);
+        if (still()) watchers.set(viewer, { view, role });
+        return snapshot(board, view, role);
       } finally {
         joining -= 1;
       }
     },
     unwatch: (viewer) => void watchers.delete(viewer),
+    touchMatch: (matchId) => {
+      for (const { courtId, current } of board?.courts ?? [])
+        if (current?.matchId === matchId) throttle.touch(courtId);
+    },
     sendHeard: () => {
       const words = newWords();
       if (words.length === 0) return;
       const staff: BoardHeard = { dayId, serverMs: runtime.clock.wallMs(), heard: words };
       const wall: BoardHeard = { ...staff, heard: words.map((word) => ({ ...word, unsent: null })) };
-      for (const [viewer, view] of watchers) viewer.send(DOWN.boardHeard, view === "staff" ? staff : wall);
+      for (const [viewer, { view }] of watchers)
+        viewer.send(DOWN.boardHeard, view === "staff" ? staff : wall);
     },
     isQuiet: () => watchers.size === 0 && joining === 0,
     close: () => {

@@ -26,7 +26,7 @@ export interface RoomDeps {
   readonly openingOf: (card: MatchCard) => Promise<MatchOpened>;
   readonly heard: Pick<HeardBook, "speak" | "learn" | "get">;
   /** The fold has changed. */
-  readonly folded: (match: MatchRef, view: MatchView) => void;
+  readonly folded: (match: MatchRef, view: MatchView, entries: readonly LoggedEntry[]) => void;
 }
 
 type Opening = Result<void, OpenLaneRefused | Unavailable>;
@@ -70,8 +70,8 @@ export const createMatchRoom = (ref: MatchRef, deps: RoomDeps): MatchRoom => {
     runtime,
     took: (fresh) => {
       publish(fresh);
-      const { view } = reader.log();
-      if (view) deps.folded(ref, view);
+      const { view, entries } = reader.log();
+      if (view) deps.folded(ref, view, entries);
       changed();
     },
   });

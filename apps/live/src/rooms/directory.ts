@@ -1,3 +1,5 @@
+import type { LoggedEntry, MatchView } from "@courtloom/match-log";
+import type { AlertBook } from "../alerts/alert-book.ts";
 import type { Runtime } from "../runtime.ts";
 import type { DayStore, LogStore, MatchRef } from "../store.ts";
 import { type BoardRoom, createBoardRoom } from "./board-room.ts";
@@ -14,6 +16,7 @@ export interface DirectoryDeps {
   readonly store: LogStore;
   readonly days: DayStore;
   readonly heard: HeardBook;
+  readonly alerts: AlertBook;
 }
 
 /** The rooms of this node. */
@@ -37,7 +40,7 @@ interface Kept<T> {
   usedMs: number;
 }
 
-export const createDirectory = ({ runtime, store, days, heard }: DirectoryDeps): Directory => {
+export const createDirectory = ({ runtime, store, days, heard, alerts }: DirectoryDeps): Directory => {
   const { clock } = runtime;
   const matches = new Map<string, Kept<MatchRoom>>();
   const boards = new Map<string, BoardRoom>();
@@ -48,7 +51,10 @@ export const createDirectory = ({ runtime, store, days, heard }: DirectoryDeps):
     store,
     openingOf: days.openingOf,
     heard,
-    folded: settling.look,
+    folded: (match: MatchRef, view: MatchView, entries: readonly LoggedEntry[]): void => {
+      settling.look(match, view);
+      alerts.look(match, { view, entries });
+    },
   };
   const matchRoom = (ref: MatchRef): MatchRoom => {
     const { academyId, matchId } = ref;
@@ -67,6 +73,7 @@ export const createDirectory = ({ runtime, store, days, heard }: DirectoryDeps):
       matches.delete(key);
       heard.forget(room.ref);
       settling.forget(room.ref);
+      alerts.forget(room.ref);
     }
   };
   return {
@@ -77,7 +84,9 @@ export const createDirectory = ({ runtime, store, days, heard }: DirectoryDeps):
     matchRooms: () => [...matches.values()].map(({ room }) => room),
     boardRoom: (academyId, dayId) => {
       const key = `${academyId}/${dayId}`;
-      const board = boards.get(key) ?? createBoardRoom(academyId, dayId, { runtime, days, heard, matchRoom });
+      const board =
+        boards.get(key) ??
+        createBoardRoom(academyId, dayId, { runtime, days, heard, matchRoom, alertsOf: alerts.rowsOf });
       boards.set(key, board);
       return board;
     },

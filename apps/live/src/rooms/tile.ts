@@ -8,7 +8,9 @@ import {
   type LiveRole,
   type LiveScreen,
   mayHold,
+  mayHoldAlerts,
   type Tile,
+  type TileAlert,
   type TileState,
 } from "@courtloom/protocol";
 import type { CourtCard, MatchCard, MatchHead } from "../store.ts";
@@ -25,9 +27,13 @@ export interface TileFacts {
   /** Who charts beside the lead. */
   readonly seconds: readonly string[];
   readonly heard: { readonly heardMs: number; readonly unsent: number } | undefined;
+  /** What the match's watches say, the gravest first; staff are told. */
+  readonly alerts?: readonly TileAlert[];
   /** When the pause that stands began, by this node's clock; undefined where it is not known. */
   readonly pauseSinceMs?: number | undefined;
 }
+
+export type StaffRole = Extract<LiveRole, "director" | "coach">;
 
 const hasBegun = ({ score, points }: MatchView): boolean =>
   points.length > 0 || score.sets.length > 0 || [...score.games, ...score.points].some((count) => count > 0);
@@ -78,10 +84,16 @@ const SEEN_BY = {
 const showsFigures = (board: BoardView, current: MatchCard): boolean =>
   holdsFigures(mayHold({ ...SEEN_BY[board], ...coachingFactsOf(current) }));
 
+const alertsFor = (current: MatchCard, alerts: readonly TileAlert[], role: StaffRole) =>
+  alerts.length > 0 && mayHoldAlerts({ screen: "staffBoard", role, ...coachingFactsOf(current) })
+    ? { alerts }
+    : {};
+
 const staffOf = (
   current: MatchCard,
   view: MatchView,
-  { head, seconds, pauseSinceMs }: Pick<TileFacts, "head" | "seconds" | "pauseSinceMs">,
+  { head, seconds, pauseSinceMs, alerts = [] }: TileFacts,
+  role: StaffRole,
 ): NonNullable<Tile["staff"]> => {
   const ends = tileEndsOf(view, pauseSinceMs);
   return {
@@ -95,11 +107,12 @@ const staffOf = (
     playerIds: byPlayer((side) => current.players[side].playerId),
     ...(ends ? { ends } : {}),
     progress: tileProgressOf(view),
+    ...alertsFor(current, alerts, role),
   };
 };
 
 /** One court of a board. A wall's tile is made without figures; they are not left out later. SPEC LV9, LV10. */
-export const tileOf = (facts: TileFacts, board: BoardView): Tile => {
+export const tileOf = (facts: TileFacts, board: BoardView, role: StaffRole = "coach"): Tile => {
   const { court, view } = facts;
   const { current } = court;
   return {
@@ -114,6 +127,8 @@ export const tileOf = (facts: TileFacts, board: BoardView): Tile => {
     score: view ? tileScoreOf(view.score) : null,
     next: nextOf(court.next),
     heard: heardOf(facts, board),
-    ...(current && view && showsFigures(board, current) ? { staff: staffOf(current, view, facts) } : {}),
+    ...(current && view && showsFigures(board, current)
+      ? { staff: staffOf(current, view, facts, role) }
+      : {}),
   };
 };

@@ -1,4 +1,10 @@
-import { createMemoryEntryStore, type MemoryEntryStore } from "@courtloom/db";
+import {
+  createMemoryAlertStore,
+  createMemoryEntryStore,
+  type MemoryAlertStore,
+  type MemoryEntryStore,
+} from "@courtloom/db";
+import type { AlertStore } from "../alerts/alert-store.ts";
 import { createLive, type Live } from "../live.ts";
 import type { Speaks } from "../look-ups.ts";
 import type { FaultFacts, Runtime } from "../runtime.ts";
@@ -6,7 +12,7 @@ import type { LogStore } from "../store.ts";
 import { entryId } from "./entries.ts";
 import { createFakeTime, type FakeTime } from "./fake-time.ts";
 import { createMatchDay, MATCHES, type MatchDay } from "./match-day.ts";
-import { type Cookie, createSessions, type Sessions } from "./principals.ts";
+import { type Cookie, createSessions, membersOf, type Sessions } from "./principals.ts";
 
 export interface Told {
   readonly event: string;
@@ -32,10 +38,11 @@ export interface Node {
 export interface World {
   readonly time: FakeTime;
   readonly store: MemoryEntryStore;
+  readonly alerts: MemoryAlertStore;
   readonly day: MatchDay;
   readonly sessions: Sessions;
   /** One more node over the same store; `over` replaces some of what it calls. */
-  readonly addNode: (over?: Partial<LogStore>) => Node;
+  readonly addNode: (over?: Partial<LogStore>, alerts?: Partial<AlertStore>) => Node;
 }
 
 export const createMemoryStore = (wallMs: () => number, incarnation = "log-1"): MemoryEntryStore => {
@@ -52,13 +59,20 @@ export const createMemoryStore = (wallMs: () => number, incarnation = "log-1"): 
   return store;
 };
 
+export const createMemoryAlerts = (): MemoryAlertStore => {
+  const alerts = createMemoryAlertStore();
+  for (const match of MATCHES) alerts.addMatch(match);
+  return alerts;
+};
+
 /** The invented day, a store in memory and a clock that tests move. */
 export const createWorld = (): World => {
   const time = createFakeTime();
   const store = createMemoryStore(time.clock.wallMs);
+  const alerts = createMemoryAlerts();
   const day = createMatchDay(store);
   const sessions = createSessions();
-  const addNode = (over: Partial<LogStore> = {}): Node => {
+  const addNode = (over: Partial<LogStore> = {}, overAlerts: Partial<AlertStore> = {}): Node => {
     const faults: { what: string; facts: FaultFacts }[] = [];
     const runtime: Runtime = {
       clock: time.clock,
@@ -70,6 +84,8 @@ export const createWorld = (): World => {
       runtime,
       store: { ...store, ...over },
       days: day,
+      alerts: { ...alerts, ...overAlerts },
+      membersOf,
       principalOf: sessions.principalOf,
     });
     const connect = (person: Cookie | "nobody", speaks: Speaks = "account"): FakePeer => {
@@ -92,5 +108,5 @@ export const createWorld = (): World => {
     };
     return { live, runtime, faults, connect };
   };
-  return { time, store, day, sessions, addNode };
+  return { time, store, alerts, day, sessions, addNode };
 };

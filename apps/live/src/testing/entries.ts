@@ -32,6 +32,16 @@ export const pointEntry = (lane: number, n: number, winner: Side = "A"): Entry =
   },
 });
 
+/** Points in each of which side A misses the same line ball, numbered from `from` to `to`. */
+export const missedLineBalls = (from: number, to: number): Entry[] =>
+  pointEntries(1, from, to).map((entry) => {
+    if (entry.body.kind !== "PointCharted") return entry;
+    const [shot] = entry.body.point.shots ?? [];
+    if (!shot) return entry;
+    const wide = { ...shot, to: { right: 480, away: 1_000 }, result: "missed", miss: "wide" } as const;
+    return { ...entry, body: { ...entry.body, point: { ...entry.body.point, winner: "B", shots: [wide] } } };
+  });
+
 export const pointEntries = (lane: number, from: number, to: number): Entry[] =>
   Array.from({ length: to - from + 1 }, (_, i) =>
     pointEntry(lane, from + i, (from + i) % 3 === 0 ? "B" : "A"),

@@ -1,5 +1,5 @@
 import { byPlayer } from "@courtloom/core";
-import type { MatchView } from "@courtloom/match-log";
+import type { CoachingMode, MatchOpened, MatchView } from "@courtloom/match-log";
 import { THREE_SETS } from "@courtloom/match-log/testing";
 import type { DayBoard, DayStore, LogStore, MatchCard, MatchRef } from "../store.ts";
 
@@ -60,27 +60,36 @@ export interface MatchDay extends DayStore {
   readonly settled: readonly { readonly matchId: string; readonly over: boolean }[];
   /** While true every question rejects. */
   away: boolean;
+  /** What the desk says of every match now. */
+  coaching: { readonly mode: CoachingMode; readonly bothOwn: boolean };
+  /** What openings have beside or instead of the usual. */
+  opening: Partial<MatchOpened>;
 }
 
 const rate = { mean: 0.3, low: 0.1, high: 0.55, a: 6, b: 14, source: "own" } as const;
 
-const cardOf = (fixture: Fixture, stage: MatchCard["stage"]): MatchCard => ({
+const cardOf = (
+  fixture: Fixture,
+  stage: MatchCard["stage"],
+  { mode, bothOwn }: MatchDay["coaching"],
+): MatchCard => ({
   academyId: fixture.academyId,
   matchId: fixture.matchId,
   dayId: fixture.dayId,
   courtId: fixture.courtId,
+  courtNo: fixture.courtNo,
   players: byPlayer((side) => ({
     playerId: `${fixture.matchId}-${side}`,
     displayName: fixture.names[side === "A" ? 0 : 1],
     hand: "right",
-    own: side === "A",
+    own: side === "A" || bothOwn,
     level: null,
   })),
   partners: { A: null, B: null },
   format: THREE_SETS,
   firstServer: "A",
   doubles: false,
-  coachingMode: "practice",
+  coachingMode: mode,
   stage,
 });
 
@@ -103,7 +112,7 @@ export const createMatchDay = (store: Pick<LogStore, "head">): MatchDay => {
     const mine = MATCHES.filter((m) => m.academyId === academyId && m.dayId === dayId);
     if (mine.length === 0) return undefined;
     const cards = await Promise.all(
-      mine.map(async (m) => ({ no: m.courtNo, card: cardOf(m, await stageOf(m)) })),
+      mine.map(async (m) => ({ no: m.courtNo, card: cardOf(m, await stageOf(m), day.coaching) })),
     );
     const courts = [...new Set(mine.map((m) => m.courtNo))].map((no) => {
       const here = cards.filter((c) => c.no === no).map((c) => c.card);
@@ -127,10 +136,12 @@ export const createMatchDay = (store: Pick<LogStore, "head">): MatchDay => {
   const day: MatchDay = {
     settled,
     away: false,
+    coaching: { mode: "practice", bothOwn: false },
+    opening: {},
     matchCard: async (match) => {
       ask();
       const fixture = MATCHES.find((m) => keyOf(m) === keyOf(match));
-      return fixture && cardOf(fixture, await stageOf(fixture));
+      return fixture && cardOf(fixture, await stageOf(fixture), day.coaching);
     },
     dayBoard: async ({ academyId, dayId }) => {
       ask();
@@ -154,6 +165,7 @@ export const createMatchDay = (store: Pick<LogStore, "head">): MatchDay => {
         planVersion: "plan-1",
         fitVersion: "fit-1",
         watches: [],
+        ...day.opening,
       };
     },
     settle: async (match, view: MatchView) => {

@@ -1,4 +1,5 @@
 import { err, ok, type Principal } from "@courtloom/core";
+import type { MembersOf } from "../alerts/alert-store.ts";
 import type { PrincipalOf, SessionRefusal } from "../look-ups.ts";
 
 /** Everybody whom the tests know, by cookie. */
@@ -83,3 +84,11 @@ export const createSessions = (): Sessions => {
     revoke: (person, refusal) => void revoked.set(person, refusal),
   };
 };
+
+/** The staff of an academy among them. */
+export const membersOf: MembersOf = async ({ academyId }) =>
+  Object.values(PEOPLE).flatMap((one) =>
+    one.kind === "account" && one.academyId === academyId
+      ? [{ memberId: one.memberId, displayName: one.name, role: one.role }]
+      : [],
+  );

@@ -5,9 +5,9 @@ import type { FaultFacts, Runtime } from "../runtime.ts";
 import type { LogStore } from "../store.ts";
 import { createSocketServer } from "../transport/socket-server.ts";
 import { processClock, processTimers } from "../wire/process-runtime.ts";
-import { createMemoryStore } from "./create-node.ts";
+import { createMemoryAlerts, createMemoryStore } from "./create-node.ts";
 import { createMatchDay } from "./match-day.ts";
-import { type Cookie, createSessions } from "./principals.ts";
+import { type Cookie, createSessions, membersOf } from "./principals.ts";
 
 export type Reply = Record<string, unknown>;
 
@@ -60,7 +60,11 @@ export const createSocketBench = async (over: Partial<LogStore> = {}) => {
     isOutage: () => day.away,
   };
   const { principalOf } = sessions;
-  const live = createLive({ runtime, store: { ...store, ...over }, days: day, principalOf });
+  const alerts = createMemoryAlerts();
+  const live = createLive({
+    ...{ runtime, store: { ...store, ...over }, days: day },
+    ...{ alerts, membersOf, principalOf },
+  });
   const server = createSocketServer({
     live,
     runtime,
@@ -105,6 +109,7 @@ export const createSocketBench = async (over: Partial<LogStore> = {}) => {
     });
   return {
     store,
+    alerts,
     day,
     sessions,
     faults,
