@@ -38,6 +38,8 @@ export interface OpeningInput {
   readonly plans?: ByPlayer<FrozenPlan | null>;
   /** What is watched of each own player; absent, or null for a side: nothing. */
   readonly watches?: WatchedPlayers;
+  /** Name of the academy's newest fit; absent or null: there is none yet. SPEC HF12. */
+  readonly fitVersion?: string | null;
   /** Somebody wants to know whether a player hesitated. */
   readonly wantsHesitation?: boolean;
 }
@@ -94,7 +96,7 @@ const unwatchedOpening = (input: OpeningInput): MatchOpened => {
     coachingMode: input.coachingMode,
     usualRates: byPlayer((side) => (input.players[side].own ? usualRates(input.past, side) : {})),
     planVersion: planVersionOf(held),
-    fitVersion: null,
+    fitVersion: input.fitVersion ?? null,
     watches: [],
     ...(input.plans ? { plans } : {}),
     asks: asksOf(held, input.wantsHesitation ?? false),

@@ -70,7 +70,15 @@ const database = (
     return found;
   };
   const fault = (...said: unknown[]) => void faults.push(said);
-  return { days: daysOf(days, { freezer: { freeze }, log: { fault } }), written, cardOf, faults };
+  const asked: string[] = [];
+  const fits = { ask: (academyId: string) => void asked.push(academyId), version: async () => "7" };
+  return {
+    days: daysOf(days, { freezer: { freeze }, log: { fault }, fits }),
+    written,
+    cardOf,
+    faults,
+    asked,
+  };
 };
 
 describe("the day's tables as the rooms use them", () => {
@@ -174,8 +182,8 @@ describe("the day's tables as the rooms use them", () => {
     expect(opened).toMatchObject({ doubles: true, subjects: [], doublesOrder: ["B1", "A1", "B2", "A2"] });
   });
 
-  it("[LV12] writes that a match is over with the tally of each charted player, and that it is not", async () => {
-    const { days, written, cardOf } = database([]);
+  it("[LV12, HF12] writes that a match is over with the tally of each charted player, and that it is not", async () => {
+    const { days, written, cardOf, asked } = database([]);
     const entries = pointEntries(1, 1, 8);
     const opening = await days.openingOf(await cardOf());
     const first = {
@@ -194,8 +202,10 @@ describe("the day's tables as the rooms use them", () => {
     if (!view.ok) throw new Error(view.error);
     await days.settle(M1, view.value);
     expect(written).toEqual([{ ...M1, over: false }]);
+    expect([opening.fitVersion, asked]).toEqual(["7", []]);
     written.length = 0;
     await days.settle(M1, { ...view.value, sealed: true });
+    expect(asked).toEqual(["curlew"]);
     expect(written).toEqual([
       { ...M1, over: true },
       {

@@ -2,6 +2,7 @@ import { byPlayer, SIDES } from "@courtloom/core";
 import type { MatchCard as DatabaseCard, DayStore as DatabaseDays } from "@courtloom/db";
 import { freezeOpening, talliesOf, watchDesigns } from "@courtloom/decisions";
 import type { MatchOpened, MatchView } from "@courtloom/match-log";
+import type { FitKeeper } from "../fit/fit-keeper.ts";
 import type { Log } from "../runtime.ts";
 import type { DayStore, MatchCard, MatchRef } from "../store.ts";
 import { pastTallies } from "./past-tallies.ts";
@@ -21,6 +22,7 @@ type OpeningDays = Pick<DatabaseDays, "academyTallies" | "plans" | "watchSetting
 export interface OpeningHelp {
   readonly freezer: Pick<WatchFreezer, "freeze">;
   readonly log: Pick<Log, "fault">;
+  readonly fits: Pick<FitKeeper, "ask" | "version">;
 }
 
 type Designs = ReturnType<typeof watchDesigns>;
@@ -44,10 +46,11 @@ const withWatches = async (
 const openingOf = async (days: OpeningDays, card: MatchCard, help: OpeningHelp): Promise<MatchOpened> => {
   const { matchId, format, players, doubles, coachingMode } = card;
   const firstServer = card.firstServer ?? "A";
-  const [past, plans, settings] = await Promise.all([
+  const [past, plans, settings, fitVersion] = await Promise.all([
     pastTallies(days, card as DatabaseCard),
     doubles ? undefined : plansNow(days, card),
     doubles ? undefined : watchesNow(days, card),
+    doubles ? null : help.fits.version(card.academyId),
   ]);
   const opened = freezeOpening({
     matchId,
@@ -61,13 +64,19 @@ const openingOf = async (days: OpeningDays, card: MatchCard, help: OpeningHelp):
     }),
     ...(doubles ? { doublesOrder: DOUBLES_ORDER[firstServer] } : {}),
     past,
+    fitVersion,
     ...(plans ? { plans } : {}),
   });
   return settings ? withWatches(opened, watchDesigns(opened, settings, past.own), help) : opened;
 };
 
 /** Writes whether the match is over and, if so, what each charted player did in it. SPEC LV12. */
-const settle = async (days: DatabaseDays, match: MatchRef, view: MatchView): Promise<void> => {
+const settle = async (
+  days: DatabaseDays,
+  match: MatchRef,
+  view: MatchView,
+  { fits }: OpeningHelp,
+): Promise<void> => {
   const over = view.score.over || view.sealed;
   await days.setMatchOver({ ...match, over });
   if (!over) return;
@@ -79,6 +88,7 @@ const settle = async (days: DatabaseDays, match: MatchRef, view: MatchView): Pro
     const written = await days.writeTally({ ...match, playerId, version: String(tally.version), tally });
     if (!written.ok) throw new Error(`the tally of side ${side} was refused: ${written.error.code}`);
   }
+  if (tallies.A || tallies.B) fits.ask(match.academyId);
 };
 
 /** The day's tables as the rooms need them, over the database's. */
@@ -86,5 +96,5 @@ export const daysOf = (days: DatabaseDays, help: OpeningHelp): DayStore => ({
   matchCard: (match) => days.matchCard(match),
   dayBoard: (day) => days.dayBoard(day),
   openingOf: (card) => openingOf(days, card, help),
-  settle: (match, view) => settle(days, match, view),
+  settle: (match, view) => settle(days, match, view, help),
 });
