@@ -1,7 +1,6 @@
 import type { AlertKey, AlertMarkReply, MarkAsked, RefusalCode } from "@courtloom/protocol";
-import { PROTOCOL_VERSION } from "@courtloom/protocol/names";
+import { PROTOCOL_VERSION, UP } from "@courtloom/protocol/names";
 import { alertKeyText } from "./alert-key-text.ts";
-import { UP } from "./alert-names.ts";
 import type { Channel } from "./channel.ts";
 import type { Timers } from "./mirror-timers.ts";
 

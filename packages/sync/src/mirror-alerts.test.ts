@@ -1,7 +1,7 @@
 import type { AlertKey, AlertLine, AlertMark, AlertMarkReply, AlertsWatchReply } from "@courtloom/protocol";
+import { DOWN, UP } from "@courtloom/protocol/names";
 import { describe, expect, it } from "vitest";
 import { alertKeyText } from "./alert-key-text.ts";
-import { DOWN, UP } from "./alert-names.ts";
 import { alertLine } from "./alert-sample.ts";
 import { type MarkStore, memoryMarks } from "./mark-sender.ts";
 import { createAlertsMirror } from "./mirror-alerts.ts";

@@ -6,9 +6,8 @@ import type {
   MarkAsked,
   RefusalCode,
 } from "@courtloom/protocol";
-import { PROTOCOL_VERSION } from "@courtloom/protocol/names";
+import { DOWN, PROTOCOL_VERSION, UP } from "@courtloom/protocol/names";
 import { alertKeyText } from "./alert-key-text.ts";
-import { DOWN, UP } from "./alert-names.ts";
 import type { Channel } from "./channel.ts";
 import { createMarkSender, type MarkStore, memoryMarks, type PendingMark } from "./mark-sender.ts";
 import {

@@ -74,6 +74,7 @@ describe("words of a tile", () => {
       word: "Easing",
       detail: null,
     });
+    expect(alertFlagOf(withAlerts("playing", { ...easing, since: "5–4" }))?.detail).toBe("raised at 5–4");
     expect(alertState(withAlerts("over", standing))).toBeUndefined();
     expect(alertFlagOf(withAlerts("playing"))).toBeNull();
     const detail = (standing: Parameters<typeof alertFlagOf>[1], alert = easing) =>

@@ -55,7 +55,7 @@ export const alertFlagOf = (tile: Pick<Tile, "state" | "staff">, standing?: Stan
   if (state === undefined) return null;
   const [mark, word] = ALERT_FLAGS[state];
   const games = tile.staff?.alerts?.[0]?.since;
-  const since = games == null ? null : `since ${games}`;
+  const since = games == null ? null : `${state === "easing" ? "raised at" : "since"} ${games}`;
   const detail = state === "standing" && standing ? standingDetail(standing, since) : since;
   return { mark, word, detail };
 };
