@@ -8,7 +8,8 @@ import { inThreads } from "./in-threads.ts";
 import { operatingTable } from "./operating/operating-table.ts";
 import { runOperating } from "./operating/run-operating.ts";
 import { createProgress } from "./progress.ts";
-import { recoveryTable, runRecovery } from "./recovery/run-recovery.ts";
+import { recoveryTable } from "./recovery/recovery-table.ts";
+import { runRecovery } from "./recovery/run-recovery.ts";
 
 const run = inThreads(createProgress);
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { runHere } from "../run-tasks.ts";
-import { recoveryTable, runRecovery } from "./run-recovery.ts";
+import { recoveryTable } from "./recovery-table.ts";
+import { runRecovery } from "./run-recovery.ts";
 
 describe("worths that are known", () => {
   it("[OP7, OP8] are found nearer by the fit than without it, with honest intervals; too small spreads lie", async () => {

@@ -1,7 +1,7 @@
-import type { Bar } from "../bar.ts";
-import { signed } from "../bar.ts";
+import { type Bar, signed } from "../bar.ts";
 import type { RunTasks } from "../run-tasks.ts";
-import { type AcademyOutcome, ESTIMATORS, type Estimator, type Recovered } from "./recover-academy.ts";
+import { ESTIMATOR_WORDS } from "./estimator-words.ts";
+import type { AcademyOutcome, Estimator, Recovered } from "./recover-academy.ts";
 
 /** How near a way of saying what choices are worth comes, in points won of a hundred choices. */
 export interface Nearness {
@@ -44,15 +44,6 @@ const FIGURES: Readonly<Record<keyof Nearness, string>> = {
   strongBias: "bias of strong players",
   coverage: "coverage of 90 % intervals",
   width: "width of 90 % intervals",
-};
-
-export const ESTIMATOR_WORDS: Readonly<Record<Estimator, string>> = {
-  raw: "raw difference",
-  academy: "academy only",
-  set: "fit, spreads as set",
-  halved: "fit, spreads halved",
-  doubled: "fit, spreads doubled",
-  fitted: "fit, spreads fitted",
 };
 
 const nearnessOf = (parts: readonly Recovered[]): Nearness => {
@@ -112,17 +103,3 @@ export const runRecovery = async (
   );
   return summarise(await run<"academy">(tasks, "academies"));
 };
-
-/** What is printed of the estimators, one line each. */
-export const recoveryTable = ({ nearness, pointsLostCoverage }: RecoveryFigures): readonly string[] => [
-  `${"".padEnd(22)} RMSE  bias, strong  90 % coverage  width`,
-  ...ESTIMATORS.map((estimator) => {
-    const { rmse, strongBias, coverage, width } = nearness[estimator];
-    const interval =
-      width === 0
-        ? "             –      –"
-        : `${coverage.toFixed(1).padStart(14)}${width.toFixed(1).padStart(7)}`;
-    return `${ESTIMATOR_WORDS[estimator].padEnd(22)}${rmse.toFixed(1).padStart(5)}${signed(strongBias).padStart(14)} ${interval}`;
-  }),
-  `Points that go with choices off the plan: 90 % intervals hold the truth for ${pointsLostCoverage.toFixed(1)} % of players.`,
-];
