@@ -31,7 +31,7 @@ function SaveLine({
   ...rest
 }: Omit<WatchEditorProps, "file"> & { readonly editor: WatchEditorState }) {
   return (
-    <div className={styles.bar}>
+    <div className={styles.bar} data-dirty={editor.isDirty}>
       <p data-testid="watch-state">{stateWords(editor, rest.playerId, rest.timeZone)}</p>
       {editor.isDirty && !editor.theirs ? (
         <>
