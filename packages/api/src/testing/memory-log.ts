@@ -72,5 +72,8 @@ export const createMemoryLog = (
   const openFromPhone = (matchId: string, laneId: string, chartist: string): void => {
     lanes.push({ matchId, laneId, chartist, owner: "courtside", epoch: 1, items: new Map() });
   };
-  return { log, lanes, logOf, openFromPhone };
+  /** A log as it stands, whatever its lanes. */
+  const put = (matchId: string, entries: readonly LoggedEntry[]): void =>
+    void logs.set(matchId, [...entries]);
+  return { log, lanes, logOf, openFromPhone, put };
 };
