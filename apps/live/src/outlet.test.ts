@@ -54,4 +54,21 @@ describe("what a slow reader gets", () => {
     outlet.flush();
     expect(sent).toHaveLength(4);
   });
+
+  it("[LV14, AL23] the latest list of alerts of each day, and every notice", () => {
+    const { sent, state, outlet } = wire();
+    state.behind = true;
+    const key = (episode: number) => ({ matchId: "m1", episode });
+    for (let i = 1; i <= 50; i += 1) {
+      outlet.send("alerts.list", { dayId: i % 2 === 0 ? "d1" : "d2", serverMs: i, alerts: [] });
+      if (i % 25 === 0) outlet.send("alerts.notices", { dayId: "d1", notices: [key(i)] });
+    }
+    state.behind = false;
+    outlet.flush();
+    expect(sent).toEqual([
+      ["alerts.list", { dayId: "d2", serverMs: 49, alerts: [] }],
+      ["alerts.list", { dayId: "d1", serverMs: 50, alerts: [] }],
+      ["alerts.notices", { dayId: "d1", notices: [key(25), key(50)] }],
+    ]);
+  });
 });

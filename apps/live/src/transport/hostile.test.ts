@@ -54,6 +54,9 @@ const entry = fc.oneof(
     .tuple(fc.integer({ min: -2, max: 5 }), junk)
     .map(([n, body]) => ({ ...pointEntries(5, 1, 1)[0], n, body })),
 );
+const alertKey = (id: string) => ({
+  ...{ matchId: id, playerId: `${id}-A`, rate: "lineMissed", version: 1, episode: 1 },
+});
 const near = fc.record(
   {
     v: version,
@@ -68,6 +71,8 @@ const near = fc.record(
     dayId: fc.oneof(fc.constantFrom("d2", "d9", "d0"), junk),
     view: fc.oneof(fc.constantFrom("staff", "wall"), junk),
     id: matchId,
+    key: fc.oneof(fc.constantFrom("m4", "m9", "m0").map(alertKey), junk),
+    mark: fc.oneof(fc.constant({ kind: "seen" }), junk),
   },
   { requiredKeys: [] },
 );
@@ -85,6 +90,8 @@ const foreign = fc
       [UP.courtWatch, { v: 1, matchId: id, after: 0 }],
       [UP.courtRead, { v: 1, matchId: id, after: 0 }],
       [UP.boardWatch, { v: 1, dayId: "d2", view: "staff" }],
+      [UP.alertsWatch, { v: 1, dayId: "d2" }],
+      [UP.alertMark, { v: 1, key: alertKey(id), mark: { kind: "seen" } }],
     ),
   );
 const acknowledged = fc.integer({ min: 0, max: 9 }).map((n) => n > 0);
@@ -118,7 +125,7 @@ const whole = async () =>
   );
 
 const isClosed = (reply: Reply, event: string): boolean => {
-  const leaves = event === UP.courtLeave || event === UP.boardLeave;
+  const leaves = event === UP.courtLeave || event === UP.boardLeave || event === UP.alertsLeave;
   return (reply.ok === true && leaves) || (reply.ok === false && CLOSED.has(reply.code));
 };
 
