@@ -6,13 +6,19 @@ import { VERDICT_WORDS } from "../plan/verdict-words.ts";
 import { ballWords, wonWords } from "./ball-words.ts";
 import styles from "./players.module.css";
 
+interface PointLineProps {
+  readonly row: FigurePoint;
+  /** Which of the two counts it is in: "of the 10". */
+  readonly tag: string;
+}
+
 /** One ball, point or moment behind a figure, with its score, its verdict and the way to its court page. SPEC PF8. */
-export function PointLine({ row }: { readonly row: FigurePoint }) {
+export function PointLine({ row, tag }: PointLineProps) {
   const { ball, hit, isServing, level, matchId, pointId, pointNo, score } = row;
   const after = [wonWords(row), ball ? VERDICT_WORDS[ball.verdict].toLowerCase() : ""].filter(Boolean);
   return (
     <li className={styles.point} data-testid="point" data-hit={hit}>
-      <span className={styles.hit}>{hit ? "counted" : "not counted"}</span>
+      <span className={styles.hit}>{tag}</span>
       <p>
         <b>{withDashes(score)}</b>, {isServing ? "serving" : "receiving"}
         <span className={styles.quiet}>

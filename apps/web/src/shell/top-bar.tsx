@@ -24,6 +24,7 @@ export async function TopBar({ title, day, signedIn }: TopBarProps) {
       {signedIn ? (
         <nav className={styles.places} aria-label="Academy">
           <Link href="/desk">Days</Link>
+          <Link href="/players">Players</Link>
           <Link href="/plans">Plans</Link>
           <Link href="/watches">Watches</Link>
         </nav>

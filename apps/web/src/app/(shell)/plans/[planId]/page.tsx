@@ -31,9 +31,16 @@ export default async function PlanPage({ params }: PlanPageProps) {
               ? "What this player does otherwise than the academy's plan. A match keeps the plan that held when it was opened."
               : "It holds for every player of the academy. A match keeps the plan that held when it was opened."}
           </p>
-          <Link className={shell.link} href="/plans">
-            All plans
-          </Link>
+          <p className={shell.links}>
+            <Link className={shell.link} href="/plans">
+              All plans
+            </Link>
+            {playerId === null ? null : (
+              <Link className={shell.link} href={`/players/${playerId}`}>
+                Figures
+              </Link>
+            )}
+          </p>
         </div>
         <PlanEditor key={planId} file={file} memberId={member.memberId} timeZone={academy.timeZone} />
       </main>
