@@ -45,8 +45,8 @@ describe("an alert in words", () => {
   });
 
   it("[AS12] has the interval with its n, and none under five", () => {
-    expect(intervalWords(alertLine().match)).toBe("95 % interval 45 to 88 in 100, n = 14");
-    expect(intervalWords({ x: 4, n: 4, offPlan: 0, low: 0.51, high: 1 })).toBe("n = 4");
+    expect(intervalWords(alertLine().match)).toBe("95 % interval 45 to 88 in 100, n\u00a0=\u00a014");
+    expect(intervalWords({ x: 4, n: 4, offPlan: 0, low: 0.51, high: 1 })).toBe("n\u00a0=\u00a04");
     expect(runWords(alertLine())).toBe("9 of 12 since then");
     expect(runWords(alertLine({ match: { x: 9, n: 12, offPlan: 0, low: 0.4, high: 0.9 } }))).toBeNull();
     expect(momentWords({ set: 3, games: [0, 5] })).toBe("0–5 in the third");
@@ -116,6 +116,6 @@ describe("the list of alerts", () => {
     expect(noAlertsWords(5)).toBe("No alerts. 5 courts are being watched.");
     expect(noAlertsWords(1)).toBe("No alerts. 1 court is being watched.");
     expect(noAlertsWords(0)).toBe("No alerts. No court is being watched.");
-    expect(isWatched({ state: "playing", own: null })).toBe(false);
+    expect(isWatched({ state: "playing", own: null }, "heard")).toBe(false);
   });
 });

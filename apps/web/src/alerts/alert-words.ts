@@ -44,6 +44,9 @@ export const runWords = ({ match, since }: Pick<Told, "match" | "since">): strin
 
 const inHundred = (share: number): number => Math.round(share * 100);
 
+/** Not to be parted at the end of a line. */
+const told = (n: number): string => `n\u00a0=\u00a0${n}`;
+
 /** "95 % interval 45 to 88 in 100, n = 14"; under five only the n. SPEC rule AS12. */
 export const intervalWords = ({ n, low, high }: AlertCount): string =>
-  isTooFew(n) ? `n = ${n}` : `95 % interval ${inHundred(low)} to ${inHundred(high)} in 100, n = ${n}`;
+  isTooFew(n) ? told(n) : `95 % interval ${inHundred(low)} to ${inHundred(high)} in 100, ${told(n)}`;

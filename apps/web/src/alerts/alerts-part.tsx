@@ -1,4 +1,5 @@
-import { useBoard } from "../board/use-board.ts";
+import { freshnessOf } from "../board/freshness.ts";
+import { useBoardMirror, useTicking } from "../board/use-board.ts";
 import { AlertItem } from "./alert-item.tsx";
 import styles from "./alerts.module.css";
 import { AlertsState } from "./alerts-state.tsx";
@@ -9,9 +10,13 @@ import { isWatched, noAlertsWords } from "./watched-courts.ts";
 
 /** Beside an empty list, so that nobody takes it for a broken one. */
 function NoAlerts() {
-  const watched = useBoard(
-    ({ board }) => [...board.courts.values()].filter(({ tile }) => isWatched(tile)).length,
-  );
+  const mirror = useBoardMirror();
+  const watched = useTicking(() => {
+    const courts = [...mirror.get().board.courts.values()];
+    const now = mirror.serverNowMs();
+    return courts.filter(({ tile, heard }) => isWatched(tile, freshnessOf(tile.state, heard, now).kind))
+      .length;
+  });
   return <p data-testid="no-alerts">{noAlertsWords(watched)}</p>;
 }
 
