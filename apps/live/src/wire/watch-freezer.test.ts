@@ -67,8 +67,8 @@ it("[WA13] answers many at once, each its own, with as many threads as were give
   expect(answers).toEqual(asked.map((value) => ({ ok: true, value })));
 });
 
-it("[WA13] needs no thread for nothing", async () => {
-  const freezer = open({ program: program("throw new Error('never started')") });
+it("[WA13] asks no thread for nothing", async () => {
+  const freezer = open({ program: program("throw new Error('x')") });
   expect(await freezer.freeze([])).toEqual({ ok: true, value: [] });
 });
 

@@ -18,7 +18,7 @@ export interface WatchFreezer {
 
 export interface WatchFreezerOptions {
   readonly timers: Timers;
-  /** Threads at most, at least 1; each is started when it is first needed. */
+  /** Threads, at least 1. All are started at once, since loading their program takes longer than their work. */
   readonly threads: number;
   /** How long an answer is waited for, the queue included. */
   readonly waitMs: number;
@@ -62,7 +62,7 @@ export const createWatchFreezer = (options: WatchFreezerOptions): WatchFreezer =
     thread.job = undefined;
     job?.done(frozen);
   };
-  /** Out of use at once; what it was at is answered, and another thread takes its place when there is work. */
+  /** Out of use at once; what it was at is answered, and another thread takes its place once there is work. */
   const drop = (thread: Thread, why: NotFrozen): void => {
     if (!threads.delete(thread)) return;
     settle(thread, err(why));
@@ -104,6 +104,7 @@ export const createWatchFreezer = (options: WatchFreezerOptions): WatchFreezer =
     drop(at, "late");
   };
 
+  for (let i = 0; i < options.threads; i += 1) startThread();
   return {
     freeze: (designs) =>
       new Promise((resolve) => {
