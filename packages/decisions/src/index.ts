@@ -32,7 +32,7 @@ export { choiceBalls } from "./history/choice-balls.ts";
 export type { CostOfChoices, WeighedChoice } from "./history/choice-cost.ts";
 export { costOfChoices } from "./history/choice-cost.ts";
 export type { HistoryFigure } from "./history/history-figure.ts";
-export { historyFigure } from "./history/history-figure.ts";
+export { historyCount, historyFigure } from "./history/history-figure.ts";
 export type {
   EstimateRow,
   LandingCell,

@@ -2,6 +2,7 @@ import {
   academyRateOf,
   FIGURE_NAMES,
   type FigureName,
+  historyCount,
   historyFigure,
   OPPONENT_LEVELS,
   type PickedMatch,
@@ -73,11 +74,10 @@ const usualRow = (name: FigureName, matches: readonly ReadMatch[], { fit }: Read
 const byOpponent = (name: FigureName, matches: readonly ReadMatch[]): FigureRow["byOpponent"] => {
   const of = (level: (typeof OPPONENT_LEVELS)[number]) => {
     const apart = matches.filter(({ isPicked, opponentLevel }) => isPicked && opponentLevel === level);
-    const { x, n } = historyFigure(
+    return historyCount(
       apart.map(({ picked }) => picked),
       name,
     );
-    return { x, n };
   };
   return { similar: of("similar"), stronger: of("stronger"), weaker: of("weaker"), notKnown: of("notKnown") };
 };

@@ -51,6 +51,15 @@ const partsOf = (matches: readonly PickedMatch[], name: FigureName): HistoryFigu
   return [...sums].sort(([a], [b]) => (a < b ? -1 : 1)).map(([part, sum]) => ({ part, ...sum }));
 };
 
+/** x of n of a figure over several matches, and nothing more. */
+export const historyCount = (matches: readonly PickedMatch[], name: FigureName): SummedCount => {
+  const all = freshSum();
+  for (const match of matches) {
+    for (const told of countPicked(match, match.figures[name]).values()) addTo(all, told);
+  }
+  return all;
+};
+
 /**
  * A figure over the points that count of several matches: the sum of what each match says, and never of a level that
  * may not feed it. SPEC HF1, HF2.
