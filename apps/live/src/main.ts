@@ -25,8 +25,8 @@ const runtime = { clock: processClock, timers: processTimers, log, isOutage: isU
 
 /** A match's start waits so long for its watches; phones wait 8 s for the whole answer. */
 const FREEZE_WITHIN_MS = 5_000;
-/** A morning's matches begin together; beyond these the courts themselves would be short of processors. */
-const MOST_THREADS = 4;
+/** A morning's matches begin together; more threads than these would only wait most of the day. */
+const MOST_THREADS = 2;
 
 const freezer = createWatchFreezer({
   timers: processTimers,
