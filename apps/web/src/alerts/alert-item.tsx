@@ -4,7 +4,7 @@ import { memo, type ReactNode } from "react";
 import { Mark } from "../loom/mark.tsx";
 import { AlertActions } from "./alert-actions.tsx";
 import { AlertDone } from "./alert-done.tsx";
-import { alertHref } from "./alert-href.ts";
+import { alertHref, hrefWords } from "./alert-href.ts";
 import { countSentence, intervalWords, restOfSentence, runWords } from "./alert-words.ts";
 import styles from "./alerts.module.css";
 import { isOpen, STATE_FLAGS, stateSentence, stateWord } from "./state-words.ts";
@@ -64,8 +64,9 @@ export const AlertItem = memo(function AlertItem({ text, onCourtPage = false, ch
       <AlertSentence line={line} />
       {line.bothOwn ? <p className={styles.both}>Both ours: speak to neither</p> : null}
       {onCourtPage ? null : (
-        <Link className={styles.points} href={alertHref(line.key)} prefetch={false}>
-          Open its points<span className="vh">, {about}</span>
+        <Link className={styles.points} href={alertHref(line)} prefetch={false}>
+          {hrefWords(line)}
+          <span className="vh">, {about}</span>
         </Link>
       )}
       {children}

@@ -1,6 +1,7 @@
 import { RATES } from "@courtloom/match-log";
 import type { AlertLine } from "@courtloom/protocol";
 import { describe, expect, it } from "vitest";
+import { alertHref, hrefWords } from "./alert-href.ts";
 import { alertSentence, intervalWords, momentWords, runWords } from "./alert-words.ts";
 import { askedWords, doneLines, snoozeWords } from "./mark-words.ts";
 import { rankAlerts } from "./rank-alerts.ts";
@@ -91,6 +92,14 @@ describe("an alert in words", () => {
     expect(snoozeWords(snoozed, ZONE)).toBe("Snoozed by Maren H. 11:34 until the set ends");
     expect(askedWords({ kind: "assign", memberId: "dana" }, [dana])).toBe("Assigned to Dana H.");
     expect(askedWords({ kind: "assign", memberId: null }, [dana])).toBe("Assigned to nobody");
+  });
+});
+
+describe("the way to an alert's points", () => {
+  it("[AS25] leads to the match alone between two own players, whose page shows no alerts", () => {
+    expect(alertHref(alertLine())).toBe("/court/match-1?alert=match-1%2Fnoor%2FlineMissed%2F1%2F1");
+    expect(alertHref(alertLine({ bothOwn: true }))).toBe("/court/match-1");
+    expect(hrefWords(alertLine({ bothOwn: true }))).toBe("Open the match");
   });
 });
 

@@ -1,7 +1,7 @@
 import Link from "next/link";
 import { useSyncExternalStore } from "react";
 import { Mark } from "../../loom/mark.tsx";
-import { alertHref } from "../alert-href.ts";
+import { alertHref, hrefWords } from "../alert-href.ts";
 import { whereWords } from "../alert-item.tsx";
 import { alertSentence } from "../alert-words.ts";
 import styles from "../alerts.module.css";
@@ -27,8 +27,9 @@ function Notice({ text }: { readonly text: string }) {
         {line.bothOwn ? <b>Both ours: speak to neither</b> : null}
       </p>
       <div>
-        <Link className={styles.press} href={alertHref(line.key)} prefetch={false} onClick={putAway}>
-          Open its points<span className="vh">, {about}</span>
+        <Link className={styles.press} href={alertHref(line)} prefetch={false} onClick={putAway}>
+          {hrefWords(line)}
+          <span className="vh">, {about}</span>
         </Link>
         <button type="button" className={styles.press} onClick={putAway}>
           Put away<span className="vh">, {about}</span>

@@ -126,15 +126,23 @@ function Watched({
   return <p data-testid="no-alert">No alert in this match. Watched: {list}.</p>;
 }
 
-/** The match's alerts with all that can be done about them, what was noticed, and what is watched. SPEC rules AS17, AS24. */
-export function CourtAlerts(props: CourtAlertsProps) {
+/** Between two own players alerts are on the director's board alone, whoever looks. SPEC rule AS25. */
+function BothOwn() {
+  return (
+    <p data-testid="both-own">
+      Both ours: speak to neither. Alerts of this match are on the director's board.
+    </p>
+  );
+}
+
+/** What was raised or noticed here, and where there is neither, what is watched. */
+function MatchAlerts(props: CourtAlertsProps) {
   const { view, names } = props;
   const texts = useRankedAlerts(view.matchId);
   const watches = useMemo(() => watchesOf(view), [view]);
   const noticed = watches.filter(({ state }) => state === "noticed");
   return (
-    <section className={styles.alerts} aria-labelledby="alerts" data-testid="court-alerts">
-      <h2 id="alerts">Alerts</h2>
+    <>
       <AlertsState />
       {texts.length === 0 && noticed.length === 0 ? <Watched watches={watches} names={names} /> : null}
       <ul className={styles.list}>
@@ -145,6 +153,17 @@ export function CourtAlerts(props: CourtAlertsProps) {
           <Noticed key={`${watch.side} ${watch.rate}`} watch={watch} names={names} />
         ))}
       </ul>
+    </>
+  );
+}
+
+/** The match's alerts with all that can be done about them, what was noticed, and what is watched. SPEC rules AS17, AS24. */
+export function CourtAlerts(props: CourtAlertsProps) {
+  const { A, B } = props.view.opened.players;
+  return (
+    <section className={styles.alerts} aria-labelledby="alerts" data-testid="court-alerts">
+      <h2 id="alerts">Alerts</h2>
+      {A.own && B.own ? <BothOwn /> : <MatchAlerts {...props} />}
       <NoticeSwitchesPart />
     </section>
   );
