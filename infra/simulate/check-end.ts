@@ -1,5 +1,5 @@
 import { foldLog, type LoggedEntry, type MatchView } from "@courtloom/match-log";
-import { createMatchDay, MATCHES, secondChartists, tileOf } from "./live-core.ts";
+import { alertChanges, createMatchDay, MATCHES, secondChartists, tileAlertsOf, tileOf } from "./live-core.ts";
 import type { Phone } from "./phone.ts";
 import type { CourtViewer } from "./viewers.ts";
 import type { World } from "./world.ts";
@@ -46,6 +46,37 @@ const checkToldOnce = ({ verdict }: World, { matchId, log }: Truth): void => {
     if (entry.body.epoch <= epoch)
       verdict.broke("I9", `${matchId} tells of epoch ${entry.body.epoch} after ${epoch}`);
     epoch = entry.body.epoch;
+  }
+};
+
+/** I9 for alerts: a backup that was put back has forgotten whom it told, so each allows one notice more. */
+const checkNoticedOnce = ({ verdict, ledger, database }: World): void => {
+  for (const [told, times] of ledger.notices())
+    if (times > 1 + database.restores()) verdict.broke("I9", `${told} told ${times} times`);
+};
+
+/** I5 and I6 for alerts: the ledger says what the logs do, and who follows the day sees it. */
+const checkAlerts = async (world: World, truths: readonly Truth[]): Promise<void> => {
+  const { verdict, database, nodes } = world;
+  for (const { academyId, matchId, log, view } of truths) {
+    const isFollowed = nodes.some((node) => node.live()?.directory.findMatch({ academyId, matchId })?.view());
+    const rows = await database.alerts().alertsOf({ academyId, matchId });
+    if (!view || !isFollowed || !rows.ok) continue;
+    const lacking = alertChanges({ view, entries: log }, rows.value, 0);
+    if (lacking.length > 0) verdict.broke("I5", `the alerts of ${matchId} lack ${JSON.stringify(lacking)}`);
+  }
+  const day = await database.alerts().dayAlerts({ academyId: "curlew", dayId: "d1" });
+  const due = (day.ok ? day.value : []).map(
+    ({ matchId, episode, state }) => `${matchId} ${episode} ${state}`,
+  );
+  for (const { name, mirror } of world.alertViewers) {
+    const { state, alerts } = mirror.get();
+    const shown = [...alerts.lines.values()].map(
+      ({ key, state: says }) => `${key.matchId} ${key.episode} ${says}`,
+    );
+    if (state !== "live") verdict.broke("I6", `${name} is ${state} at the end`);
+    if (shown.toSorted().join() !== due.toSorted().join())
+      verdict.broke("I6", `${name} shows ${shown.join()}, due ${due.join()}`);
   }
 };
 
@@ -139,7 +170,9 @@ const checkBoards = async (world: World, truths: readonly Truth[]): Promise<void
       const names = new Map(lanes?.ok ? lanes.value.map((lane) => [lane.laneId, lane.chartist]) : []);
       const seconds = secondChartists(truth?.view, names);
       const known = { view: truth?.view, head: head?.ok ? head.value : undefined, seconds };
-      const facts = { court, ...known, heard: undefined };
+      const rows = truth && (await database.alerts().alertsOf(truth));
+      const alerts = truth?.view && rows?.ok ? tileAlertsOf(truth.view, rows.value) : [];
+      const facts = { court, ...known, alerts, heard: undefined };
       const due = tileOf(facts, viewer.view);
       const shown = board.courts.get(court.courtId)?.tile;
       if (JSON.stringify(shown, withoutClocks) !== JSON.stringify(due, withoutClocks))
@@ -166,4 +199,6 @@ export const checkEnd = async (world: World): Promise<void> => {
     if (truth) checkCourt(world, viewer, truth);
   }
   await checkBoards(world, truths);
+  checkNoticedOnce(world);
+  await checkAlerts(world, truths);
 };

@@ -15,6 +15,10 @@ export interface Ledger {
   readonly acknowledged: (entryId: string) => void;
   /** Every copy was destroyed by a planned fault. */
   readonly forgive: (entryId: string) => void;
+  /** A server told somebody of an alert; both as text. */
+  readonly noticed: (person: string, alert: string) => void;
+  /** How often each person was told of each alert. */
+  readonly notices: () => ReadonlyMap<string, number>;
   readonly promised: () => {
     readonly confirmed: ReadonlySet<string>;
     readonly acknowledged: ReadonlySet<string>;
@@ -30,6 +34,7 @@ export const createLedger = (): Ledger => {
   const highest = new Map<string, number>();
   const confirmed = new Set<string>();
   const acknowledged = new Set<string>();
+  const notices = new Map<string, number>();
   return {
     committed: (matchId, entries) => {
       for (const logged of entries) {
@@ -47,6 +52,11 @@ export const createLedger = (): Ledger => {
       confirmed.delete(entryId);
       acknowledged.delete(entryId);
     },
+    noticed: (person, alert) => {
+      const told = `${person} of ${alert}`;
+      notices.set(told, (notices.get(told) ?? 0) + 1);
+    },
+    notices: () => notices,
     promised: () => ({ confirmed, acknowledged }),
   };
 };

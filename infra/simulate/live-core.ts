@@ -1,5 +1,7 @@
 /** The one door of the simulator to the live server's core: everything between its transport and its database. */
+export { alertChanges } from "../../apps/live/src/alerts/alert-changes.ts";
 export type { AlertStore } from "../../apps/live/src/alerts/alert-store.ts";
+export { tileAlertsOf } from "../../apps/live/src/alerts/tile-alerts.ts";
 export { createLive, type Live } from "../../apps/live/src/live.ts";
 export type { PrincipalOf } from "../../apps/live/src/look-ups.ts";
 export { createOutlet } from "../../apps/live/src/outlet.ts";
@@ -11,3 +13,4 @@ export type { DayStore, LogStore } from "../../apps/live/src/store.ts";
 export { pointEntry } from "../../apps/live/src/testing/entries.ts";
 export { createMatchDay, MATCHES } from "../../apps/live/src/testing/match-day.ts";
 export { createSessions, membersOf, type Person } from "../../apps/live/src/testing/principals.ts";
+export { sampleWatch } from "../../apps/live/src/testing/sample-watch.ts";

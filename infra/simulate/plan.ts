@@ -36,6 +36,8 @@ export interface Cast {
   /** The match of each court viewer. */
   readonly courtViewers: readonly string[];
   readonly boardViewers: readonly ("staff" | "wall")[];
+  /** Who follows the alerts of the day; where nobody does matches have no watches. */
+  readonly alertViewers: readonly ("coach" | "director")[];
 }
 
 export interface PlannedFault {
@@ -96,7 +98,10 @@ const amountOf = (kind: FaultKind, stream: Stream): number => {
   return kind === "older backup restored" ? stream.int(200, 8_000) : 0;
 };
 
-const castOf = (stream: Stream): Cast => {
+/** A share of the schedules has watches; it is not drawn, so that the others stay as they were found. */
+const hasAlerts = (seed: number): boolean => seed % 4 === 1;
+
+const castOf = (seed: number, stream: Stream): Cast => {
   const matches = ["m1", "m2", "m3"].slice(0, stream.int(1, 3));
   // The first phones have a match each; a further one stands at a court where another leads.
   const phones = Array.from({ length: stream.int(1, 4) }, (_, i) => matches[i] ?? stream.pick(matches));
@@ -105,13 +110,14 @@ const castOf = (stream: Stream): Cast => {
     phones,
     courtViewers: Array.from({ length: stream.int(1, 2) }, () => stream.pick(phones)),
     boardViewers: stream.chance(0.5) ? ["staff"] : ["staff", "wall"],
+    alertViewers: hasAlerts(seed) ? ["coach", "director"] : [],
   };
 };
 
 /** The schedule of a seed. The same seed always gives the same one. */
 export const planOf = (seed: number): Plan => {
   const stream = createStream(seed, "plan");
-  const cast = castOf(stream);
+  const cast = castOf(seed, stream);
   const healMs = stream.int(8_000, 16_000);
   const faults = Array.from({ length: stream.int(3, 9) }, (): PlannedFault => {
     const kind = stream.pick(TICKETS);
@@ -128,7 +134,7 @@ export const planOf = (seed: number): Plan => {
 
 /** One line per fault, for people. */
 export const describePlan = ({ seed, cast, faults, healMs }: Plan): readonly string[] => [
-  `seed ${seed}: ${cast.nodes} node(s), phones on ${cast.phones.join(" ")}, courts ${cast.courtViewers.join(" ")}, boards ${cast.boardViewers.join(" ")}; heals at ${healMs} ms`,
+  `seed ${seed}: ${cast.nodes} node(s), phones on ${cast.phones.join(" ")}, courts ${cast.courtViewers.join(" ")}, boards ${cast.boardViewers.join(" ")}${cast.alertViewers.length > 0 ? `, alerts ${cast.alertViewers.join(" ")}` : ""}; heals at ${healMs} ms`,
   ...faults.map(
     ({ atMs, kind, forMs, amount }) =>
       `  ${String(atMs).padStart(6)} ${kind}${forMs > 0 ? ` for ${forMs} ms` : ""}${amount === 0 ? "" : ` (${amount})`}`,

@@ -1,5 +1,8 @@
+import type { MatchOpened } from "@courtloom/match-log";
 import type { Database } from "./database.ts";
 import type { Defect } from "./defect.ts";
+import { hearNotices } from "./hear-notices.ts";
+import type { Ledger } from "./ledger.ts";
 import {
   createLive,
   createMatchDay,
@@ -41,6 +44,9 @@ export interface ServerNodeOptions {
   readonly database: Database;
   readonly trace: Trace;
   readonly verdict: Verdict;
+  readonly ledger: Ledger;
+  /** Of every match that is opened. */
+  readonly watches: MatchOpened["watches"];
   readonly defect: Defect | undefined;
 }
 
@@ -62,9 +68,10 @@ const overDatabase = (days: DayStore, { database, time, stream }: ServerNodeOpti
 };
 
 export const createServerNode = (options: ServerNodeOptions): ServerNode => {
-  const { name, time, stream, database, trace, verdict, defect } = options;
+  const { name, time, stream, database, trace, verdict, ledger, defect, watches } = options;
   const clock = time.clock();
   const days = createMatchDay({ head: (match) => database.store().head(match) });
+  days.opening = { watches };
   const { principalOf } = createSessions();
   const crashed = new Set<() => void>();
   let live: Live | undefined;
@@ -110,7 +117,8 @@ export const createServerNode = (options: ServerNodeOptions): ServerNode => {
     const tables = { days: overDatabase(days, options), alerts, membersOf };
     const started = createLive({ runtime, store, ...tables, principalOf });
     live = started;
-    connectOf = (peer) => started.connect(parts.peer ? parts.peer(peer) : peer);
+    connectOf = (peer) =>
+      hearNotices(peer, (heard) => started.connect(parts.peer ? parts.peer(heard) : heard), ledger);
     trace.say(name, `starts (life ${life})`);
   };
   return {

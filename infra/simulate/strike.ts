@@ -13,7 +13,7 @@ const targetOf = <T>(items: readonly T[], target: number): T => {
   return item;
 };
 
-const allViewers = (world: World) => [...world.courtViewers, ...world.boardViewers];
+const allViewers = (world: World) => [...world.courtViewers, ...world.boardViewers, ...world.alertViewers];
 const allDevices = (world: World) => [...world.phones, ...allViewers(world)];
 const linkOf = (world: World, { target }: PlannedFault): DeviceLink =>
   targetOf(allDevices(world), target).link;

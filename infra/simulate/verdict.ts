@@ -8,7 +8,7 @@ export const INVARIANTS = {
   I6: "every viewer equals the fold and never showed what was not committed",
   I7: "every outbox drains within 15 s",
   I8: "nothing ends or fails unplanned",
-  I9: "no change of the lead is told twice",
+  I9: "no change of the lead is told twice, and no alert twice to one person",
 } as const;
 
 export type Invariant = keyof typeof INVARIANTS;

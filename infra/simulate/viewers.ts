@@ -1,8 +1,10 @@
 import type { LoggedEntry } from "@courtloom/match-log";
 import type { BoardView } from "@courtloom/protocol";
 import {
+  type AlertsMirror,
   type BoardMirror,
   type CourtMirror,
+  createAlertsMirror,
   createBoardMirror,
   createCourtMirror,
   type MirrorDeps,
@@ -28,6 +30,11 @@ export interface CourtViewer extends Page {
 export interface BoardViewer extends Page {
   readonly view: BoardView;
   readonly mirror: BoardMirror;
+}
+
+/** A person who follows the alerts of the invented day. */
+export interface AlertViewer extends Page {
+  readonly mirror: AlertsMirror;
 }
 
 export interface ViewerOptions {
@@ -74,4 +81,10 @@ export const createBoardViewer = (options: ViewerOptions, view: BoardView): Boar
     }
   });
   return { name, link, jumpClock, view, mirror };
+};
+
+export const createAlertViewer = (options: ViewerOptions): AlertViewer => {
+  const { name, link } = options;
+  const { deps, jumpClock, channel } = open(options);
+  return { name, link, jumpClock, mirror: createAlertsMirror({ channel, dayId: "d1", deps }) };
 };

@@ -3,14 +3,21 @@ import type { Defect } from "./defect.ts";
 import { createDesk, type Desk } from "./desk.ts";
 import { createDeviceLink, type DeviceLink } from "./device-link.ts";
 import { createLedger, type Ledger } from "./ledger.ts";
-import type { Person } from "./live-core.ts";
+import { type Person, sampleWatch } from "./live-core.ts";
 import { createPhone, type Phone } from "./phone.ts";
 import type { Cast, Plan } from "./plan.ts";
 import { createServerNode, type ServerNode } from "./server-node.ts";
 import { createStream } from "./stream.ts";
 import type { Trace } from "./trace.ts";
 import type { Verdict } from "./verdict.ts";
-import { type BoardViewer, type CourtViewer, createBoardViewer, createCourtViewer } from "./viewers.ts";
+import {
+  type AlertViewer,
+  type BoardViewer,
+  type CourtViewer,
+  createAlertViewer,
+  createBoardViewer,
+  createCourtViewer,
+} from "./viewers.ts";
 import { createVirtualDisk } from "./virtual-disk.ts";
 import type { VirtualTime } from "./virtual-time.ts";
 
@@ -25,6 +32,7 @@ export interface World {
   readonly phones: readonly Phone[];
   readonly courtViewers: readonly CourtViewer[];
   readonly boardViewers: readonly BoardViewer[];
+  readonly alertViewers: readonly AlertViewer[];
   readonly desk: Desk;
 }
 
@@ -35,6 +43,9 @@ export interface WorldOptions {
   readonly verdict: Verdict;
   readonly defect: Defect | undefined;
 }
+
+/** Raised by the fourth point that is drawn, unless some of them are taken out. */
+const WATCH = sampleWatch({ rate: "lineShare" });
 
 const COURT_CODES: Readonly<Record<string, Person>> = { m1: "helper", m2: "otherHelper" };
 
@@ -55,7 +66,9 @@ export const createWorld = ({ plan, time, trace, verdict, defect }: WorldOptions
   const database = createDatabase({ time, trace, ledger, defect });
   const nodes = Array.from({ length: cast.nodes }, (_, i): ServerNode => {
     const name = `node ${i + 1}`;
-    return createServerNode({ name, time, stream: streamOf(name), database, trace, verdict, defect });
+    const watches = cast.alertViewers.length > 0 ? [WATCH] : [];
+    const tools = { time, stream: streamOf(name), database, trace, verdict, ledger, defect };
+    return createServerNode({ name, ...tools, watches });
   });
   for (const node of nodes) node.start();
   const linkOf = (name: string, person: Person): DeviceLink =>
@@ -81,6 +94,7 @@ export const createWorld = ({ plan, time, trace, verdict, defect }: WorldOptions
     boardViewers: cast.boardViewers.map((view) =>
       createBoardViewer(viewer(`${view} board`, view === "wall" ? "wall" : "coach"), view),
     ),
+    alertViewers: cast.alertViewers.map((person) => createAlertViewer(viewer(`alerts of ${person}`, person))),
     desk: createDesk({ time, stream: streamOf("desk"), database, trace }),
   };
 };

@@ -124,6 +124,24 @@ const outageTakenForYes: Defect = {
   }),
 };
 
+const noticesInMemory: Defect = {
+  name: "notices remembered by the process",
+  says: "whom an alert was told to is known to the process alone, not to the ledger",
+  node: () => ({
+    alerts: (alerts) => {
+      const told = new Set<string>();
+      return {
+        ...alerts,
+        claimNotices: async ({ recipient, alerts: due }) => {
+          const fresh = due.filter((key) => !told.has(`${recipient} ${JSON.stringify(key)}`));
+          for (const key of fresh) told.add(`${recipient} ${JSON.stringify(key)}`);
+          return ok(fresh);
+        },
+      };
+    },
+  }),
+};
+
 /** What a server process does wrong between its sockets and the log. */
 export const ON_THE_NODE: readonly Defect[] = [
   ackBeforeCommit,
@@ -132,4 +150,5 @@ export const ON_THE_NODE: readonly Defect[] = [
   incarnationIgnored,
   hintsTrusted,
   outageTakenForYes,
+  noticesInMemory,
 ];
