@@ -15,6 +15,7 @@ import type { ListedPlayer } from "./name-player.ts";
 import { OwnRulesFields } from "./own-rules-fields.tsx";
 import { PlayerFields } from "./player-fields.tsx";
 import { OWN_RULES, readMatchForm } from "./read-match-form.ts";
+import { SurfaceField } from "./surface-field.tsx";
 
 export interface FormatChoice {
   readonly preset: string;
@@ -149,6 +150,7 @@ export function AddMatchForm({ dayId, courtId, courtName, players, formats }: Ad
         <ProblemNote sentence={problem?.sentence} />
         <SidesFields players={players} errors={problem?.fields ?? {}} />
         <FormatFields formats={formats} />
+        <SurfaceField open="As on this day" error={problem?.fields.surface} />
         <ConductFields />
         <SubmitButton pending={add.isPending} label="Add this match" pendingLabel="Adding" />
       </form>

@@ -9,6 +9,7 @@ import styles from "../form/form.module.css";
 import { formText } from "../form/form-text.ts";
 import { ProblemNote } from "../form/problem-note.tsx";
 import { SubmitButton } from "../form/submit-button.tsx";
+import { SurfaceField, surfaceFrom } from "./surface-field.tsx";
 
 /** Makes a day with its courts, then opens its desk. */
 export function NewDayForm({ today }: { readonly today: string }) {
@@ -21,10 +22,12 @@ export function NewDayForm({ today }: { readonly today: string }) {
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const form = new FormData(event.currentTarget);
+    const surface = surfaceFrom(formText(form, "surface"));
     create.mutate({
       name: formText(form, "name"),
       date: formText(form, "date"),
       courts: Number(formText(form, "courts")),
+      ...(surface ? { surface } : {}),
     });
   };
   return (
@@ -43,6 +46,7 @@ export function NewDayForm({ today }: { readonly today: string }) {
           )}
         </Field>
       </div>
+      <SurfaceField open="Not known" error={problem?.fields.surface} />
       <SubmitButton
         pending={create.isPending || create.isSuccess}
         label="Make this day"

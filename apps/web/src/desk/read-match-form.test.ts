@@ -47,13 +47,15 @@ describe("the form for a match", () => {
         "A2-name": "b",
         firstServer: "B",
         coachingMode: "practice",
+        surface: "clay",
         format: "x",
       }),
       PLACE,
       [],
     );
     expect(asked.sides.A).toHaveLength(2);
-    expect(asked).toMatchObject({ firstServer: "B", coachingMode: "practice" });
+    expect(asked).toMatchObject({ firstServer: "B", coachingMode: "practice", surface: "clay" });
+    expect(readMatchForm(form({ format: "x", surface: "" }), PLACE, [])).not.toHaveProperty("surface");
   });
 
   it("[WB7] turns own rules into a format that the scoring accepts", () => {

@@ -5,6 +5,7 @@ import type { inferRouterInputs } from "@trpc/server";
 import { formText } from "../form/form-text.ts";
 import { type ListedPlayer, namePlayer } from "./name-player.ts";
 import { formatFrom } from "./own-rules.ts";
+import { surfaceFrom } from "./surface-field.tsx";
 
 export type NewMatch = inferRouterInputs<AppRouter>["match"]["add"];
 
@@ -44,11 +45,13 @@ export const readMatchForm = (
 ): NewMatch => {
   const doubles = form.has("doubles");
   const first = formText(form, "firstServer");
+  const surface = surfaceFrom(formText(form, "surface"));
   return {
     ...place,
     sides: { A: playersOf(form, "A", doubles, players), B: playersOf(form, "B", doubles, players) },
     format: formatOf(form),
     coachingMode: modeOf(formText(form, "coachingMode")),
     ...(first === "A" || first === "B" ? { firstServer: first } : {}),
+    ...(surface ? { surface } : {}),
   };
 };

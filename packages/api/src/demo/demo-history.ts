@@ -9,6 +9,7 @@ import {
   type MatchOpened,
   type OpenedPlayer,
 } from "@courtloom/match-log";
+import type { Surface } from "@courtloom/tennis";
 import type { DemoStore } from "./demo-store.ts";
 
 type Imported = Parameters<DemoStore["importMatches"]>[0]["matches"][number];
@@ -35,6 +36,12 @@ const openedPlayer = (demoId: string, ids: ReadonlyMap<string, string>): OpenedP
   own: HANDS.has(demoId),
   ...levelOf(demoId),
 });
+
+/** The academy plays on clay from April to September, and on hard courts in winter. */
+const surfaceOf = (date: string): Surface => {
+  const month = Number(date.slice(5, 7));
+  return month >= 4 && month <= 9 ? "clay" : "hard";
+};
 
 const open = (match: DemoMatch, players: ByPlayer<OpenedPlayer>, past: Past): MatchOpened =>
   freezeOpening({
@@ -74,12 +81,14 @@ const tally = (match: DemoMatch, opened: MatchOpened, past: Past): Imported["tal
 export const toImport = (match: DemoMatch, ids: ReadonlyMap<string, string>, past: Past): Imported => {
   const players = byPlayer((side) => openedPlayer(match.playerIds[side], ids));
   const opened = open(match, players, past);
+  const playedOn = new Date(match.startMs).toISOString().slice(0, 10);
   return {
     match: {
       dayId: null,
       courtId: null,
       title: "Match play",
-      playedOn: new Date(match.startMs).toISOString().slice(0, 10),
+      playedOn,
+      surface: surfaceOf(playedOn),
       playerIds: byPlayer((side) => players[side].playerId),
       format: match.format,
       firstServer: match.firstServer,

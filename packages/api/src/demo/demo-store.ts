@@ -1,6 +1,6 @@
 import type { ByPlayer, Result, Side } from "@courtloom/core";
 import type { CoachingMode, Entry, MatchOpened } from "@courtloom/match-log";
-import type { MatchFormat } from "@courtloom/tennis";
+import type { MatchFormat, Surface } from "@courtloom/tennis";
 import type { PlanStore } from "../plan/plan-store.ts";
 
 interface DemoPlayerRow {
@@ -24,6 +24,7 @@ interface DemoNewMatch {
   readonly format: MatchFormat;
   readonly firstServer?: Side;
   readonly coachingMode?: CoachingMode;
+  readonly surface?: Surface;
 }
 
 /** What setting up the demonstration needs of the stores. */
