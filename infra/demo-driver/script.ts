@@ -29,8 +29,13 @@ const PEOPLE = new Map<string, DemoMatchSide>([
   ...DEMO_PLAYERS.map((p) => [p.displayName, { level: p.level, temper: p.temper, own: true }] as const),
 ]);
 
-const sideOf = (name: string): DemoMatchSide =>
+/** Who misses more than usual on the demo's day, so that an alert can be seen. */
+const OFF_DAY: ReadonlySet<string> = new Set(["Kaito L."]);
+
+const usualSide = (name: string): DemoMatchSide =>
   PEOPLE.get(name) ?? { level: 3, temper: "steady", own: false };
+
+const sideOf = (name: string): DemoMatchSide => ({ ...usualSide(name), offDay: OFF_DAY.has(name) });
 
 const seedOf = (text: string): number =>
   [...text].reduce((hash, c) => (Math.imul(hash, 31) + c.charCodeAt(0)) | 0, 7);

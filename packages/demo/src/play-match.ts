@@ -1,7 +1,7 @@
 import { type ByPlayer, byPlayer, type Side } from "@courtloom/core";
 import type { Entry, PointCharted } from "@courtloom/match-log";
 import { applyScore, type EndSeen, type MatchFormat, startScore, turnEnds } from "@courtloom/tennis";
-import { HABITS } from "./habits.ts";
+import { HABITS, type Habits } from "./habits.ts";
 import { playPoint } from "./play-point.ts";
 import type { RallyPlayer } from "./rally.ts";
 import type { Random } from "./random.ts";
@@ -13,6 +13,8 @@ export interface DemoMatchSide {
   readonly level: number;
   /** A player of the academy, whose balls the chartist is asked about. */
   readonly own: boolean;
+  /** Misses line balls far more than usual today. */
+  readonly offDay?: boolean;
 }
 
 export interface DemoMatchSetting {
@@ -27,9 +29,21 @@ export interface DemoMatchSetting {
 const MISS_PER_LEVEL = 0.008;
 const MAX_POINTS = 400;
 
+/** On an off day the odds of missing a line ball are about five times the usual ones. */
+const OFF_DAY_ODDS = 5;
+
+const offDay = (habits: Habits): Habits => {
+  const more = (p: number): number => (OFF_DAY_ODDS * p) / (1 - p + OFF_DAY_ODDS * p);
+  const { lineMissOrdinary, lineMissSitsUp } = habits;
+  return { ...habits, lineMissOrdinary: more(lineMissOrdinary), lineMissSitsUp: more(lineMissSitsUp) };
+};
+
+const habitsOf = ({ temper, offDay: isOff }: DemoMatchSide): Habits =>
+  isOff ? offDay(HABITS[temper]) : HABITS[temper];
+
 const rallyPlayers = (sides: ByPlayer<DemoMatchSide>): ByPlayer<RallyPlayer> =>
   byPlayer((side) => ({
-    habits: HABITS[sides[side].temper],
+    habits: habitsOf(sides[side]),
     missMore: (sides[side].level - (sides.A.level + sides.B.level) / 2) * MISS_PER_LEVEL,
   }));
 
