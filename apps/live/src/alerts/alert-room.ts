@@ -52,6 +52,8 @@ export interface AlertRoom {
 
 const DAY = "day";
 
+const textOf = (alerts: readonly DescribedAlert[]): string => JSON.stringify(alerts.map(({ line }) => line));
+
 export const createAlertRoom = (academyId: string, dayId: string, deps: AlertRoomDeps): AlertRoom => {
   const { runtime, store, board } = deps;
   const watchers = new Map<Viewer, StaffPerson>();
@@ -59,6 +61,8 @@ export const createAlertRoom = (academyId: string, dayId: string, deps: AlertRoo
   const silent: Viewer = { send: () => undefined };
   let joining = 0;
   let sent: string | undefined;
+  /** What was asked of the ledger last, by person and match: the same is not asked again. */
+  const asked = new Map<string, string>();
   let stampedMs = Number.NEGATIVE_INFINITY;
 
   const stamp = (): number => {
@@ -79,7 +83,7 @@ export const createAlertRoom = (academyId: string, dayId: string, deps: AlertRoo
   const linesFor = (alerts: readonly DescribedAlert[], { role }: StaffPerson): readonly AlertLine[] =>
     alerts.filter(({ coaching }) => mayBeTold(role, coaching)).map(({ line }) => line);
   const sendList = (alerts: readonly DescribedAlert[]): void => {
-    const now = JSON.stringify(alerts.map(({ line }) => line));
+    const now = textOf(alerts);
     if (now === sent) return;
     sent = now;
     const serverMs = stamp();
@@ -89,6 +93,23 @@ export const createAlertRoom = (academyId: string, dayId: string, deps: AlertRoo
       byRole.set(person.role, message);
       viewer.send(DOWN.alerts, message);
     }
+  };
+  const claimIn = async (
+    matchId: string,
+    recipient: string,
+    due: readonly DescribedAlert[],
+  ): Promise<readonly AlertKey[]> => {
+    const atBreak = Math.max(...due.map(({ alert }) => alert.said.breaks));
+    const alerts = due.map(({ line }) => line.key);
+    const question = JSON.stringify([atBreak, alerts]);
+    const place = `${recipient}/${matchId}`;
+    if (asked.get(place) === question) return [];
+    const claim = { academyId, matchId, recipient, channel: "app", atBreak, most: MOST_NOTICES } as const;
+    const answer = await store.claimNotices({ ...claim, alerts, atMs: runtime.clock.wallMs() });
+    // What could not be asked now is asked again with the next look.
+    if (!answer.ok) return [];
+    asked.set(place, question);
+    return answer.value;
   };
   /** What this call, and no other on any node, is to tell one person. */
   const claim = async (
@@ -107,14 +128,8 @@ export const createAlertRoom = (academyId: string, dayId: string, deps: AlertRoo
         })),
     );
     const claimed: AlertKey[] = [];
-    for (const [matchId, due] of Map.groupBy(told, ({ alert }) => alert.matchId)) {
-      const atBreak = Math.max(...due.map(({ alert }) => alert.said.breaks));
-      const asked = { academyId, matchId, recipient, channel: "app", atBreak, most: MOST_NOTICES } as const;
-      const keys = due.map(({ line }) => line.key);
-      const answer = await store.claimNotices({ ...asked, alerts: keys, atMs: runtime.clock.wallMs() });
-      // What could not be asked now is asked again with the next look.
-      if (answer.ok) claimed.push(...answer.value);
-    }
+    for (const [matchId, due] of Map.groupBy(told, ({ alert }) => alert.matchId))
+      claimed.push(...(await claimIn(matchId, recipient, due)));
     return claimed;
   };
   const notify = async (alerts: readonly DescribedAlert[]): Promise<void> => {
@@ -143,6 +158,7 @@ export const createAlertRoom = (academyId: string, dayId: string, deps: AlertRoo
   const join = async (viewer: Viewer, person: StaffPerson, still: () => boolean) => {
     const [alerts, members] = await Promise.all([read(), deps.membersOf({ academyId })]);
     if (!alerts) return "unavailable";
+    if (watchers.size === 0) sent = textOf(alerts);
     if (still()) watchers.set(viewer, person);
     const snapshot: AlertsSnapshot = {
       ok: true,
