@@ -20,6 +20,7 @@ import { CourtLog } from "./court-log.tsx";
 import { CourtScore } from "./court-score.tsx";
 import { type ChosenFigure, shotsOf } from "./court-shots.ts";
 import { knownChartists } from "./known-chartists.ts";
+import { PointSize } from "./point-size.tsx";
 import { ShotsPanel } from "./shots-panel.tsx";
 import { useLaneNames } from "./use-lane-names.ts";
 import { useMatchCourt } from "./use-match-court.ts";
@@ -92,6 +93,7 @@ export function CourtScreen({ mirror, heading, board, alerts, asked }: CourtScre
         coaching={onBoard?.tile.staff ?? heading.coaching}
         back={<BackToBoard dayId={heading.dayId} />}
       >
+        <PointSize view={court.view} />
         {board && onBoard ? (
           <BoardMirrorContext value={board}>
             <BoardFactsProvider>
