@@ -34,7 +34,7 @@ test.describe("an alert, from the court to whom it is for", () => {
     const day = await makeOneCourtDay(board, demo.url, {
       name: "Alerts",
       own: OWN,
-      opponent: "Visitor slate",
+      opponent: "Visitor basalt",
     });
     const wallCode = await readWallCode(board);
     await board.goto(`${demo.url}/board/${day.dayId}`);
