@@ -71,6 +71,7 @@ export function FigureDialog(props: FigureDialogProps) {
       figure={figure}
       filter={filter}
       words={{ hits: `The ${rate.x}`, others: `The other ${rate.n - rate.x}` }}
+      tags={{ hits: `of the ${rate.x}`, others: `of the other ${rate.n - rate.x}` }}
       onClose={onClose}
     >
       <p className={styles.count} data-testid="opened-count">

@@ -93,6 +93,7 @@ function OpenedMap({ playerId, playerName, map, place }: FoundProps) {
           figure={{ figure: "lineShare", part }}
           filter={{ ...place.filter, level: "every" }}
           words={{ hits: "Down the line", others: "Kept" }}
+          tags={{ hits: "down the line", others: "kept" }}
           onClose={() => place.open(part)}
         >
           <p>{bothCounts(spot)}, in points whose outcome counts.</p>

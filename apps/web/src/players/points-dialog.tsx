@@ -14,6 +14,11 @@ import { READING } from "./reading-options.ts";
 
 const PAGE = 30;
 
+interface HitWords {
+  readonly hits: string;
+  readonly others: string;
+}
+
 interface PointsDialogProps {
   readonly playerId: string;
   readonly title: string;
@@ -22,7 +27,9 @@ interface PointsDialogProps {
   /** What to say of the figure before its points. */
   readonly children: ReactNode;
   /** How attempts that count in x, and the others, are called. */
-  readonly words: { readonly hits: string; readonly others: string };
+  readonly words: HitWords;
+  /** What is said at one of them. */
+  readonly tags: HitWords;
   readonly onClose: () => void;
 }
 
@@ -48,7 +55,7 @@ const keyed = (rows: readonly FigurePoint[]) => {
   });
 };
 
-function Rows({ rows, words }: Pick<PointsDialogProps, "words"> & { readonly rows: readonly FigurePoint[] }) {
+function Rows({ rows, tags }: Pick<PointsDialogProps, "tags"> & { readonly rows: readonly FigurePoint[] }) {
   return byMatch(rows).map((group) => {
     const first = group[0];
     if (first === undefined) return null;
@@ -59,7 +66,7 @@ function Rows({ rows, words }: Pick<PointsDialogProps, "words"> & { readonly row
         </h3>
         <ol className={styles.pointList}>
           {keyed(group).map(({ key, row }) => (
-            <PointLine key={key} row={row} tag={row.hit ? words.hits : words.others} />
+            <PointLine key={key} row={row} tag={row.hit ? tags.hits : tags.others} />
           ))}
         </ol>
       </section>
@@ -103,7 +110,7 @@ function usePages({ playerId, figure, filter }: PointsDialogProps, wanted: Wante
 
 /** The points that a figure stands on, opened over the page; Escape and going back close it. SPEC PF8. */
 export function PointsDialog(props: PointsDialogProps) {
-  const { title, children, words, onClose } = props;
+  const { title, children, words, tags, onClose } = props;
   const ref = useRef<HTMLDialogElement>(null);
   const [wanted, setWanted] = useState<Wanted>("all");
   const [count, setCount] = useState(1);
@@ -135,7 +142,7 @@ export function PointsDialog(props: PointsDialogProps) {
           <ActionButton label="Try again" onPress={() => void refetch()} />
         </div>
       ) : null}
-      <Rows rows={rows} words={words} />
+      <Rows rows={rows} tags={tags} />
       {isPending ? <p role="status">Reading the points.</p> : null}
       {!isPending && !error && rows.length === 0 ? <p>None of these.</p> : null}
       {next === null ? null : (
