@@ -86,26 +86,26 @@ export function CourtScreen({ mirror, heading, board, alerts, asked }: CourtScre
   if (court.view === undefined || court.state === "refused")
     return <NothingYet court={court} heading={heading} />;
   return (
-    <main className={styles.page} data-testid="court" data-connection={court.state}>
-      <CourtScore
-        view={court.view}
-        heading={heading}
-        coaching={onBoard?.tile.staff ?? heading.coaching}
-        back={<BackToBoard dayId={heading.dayId} />}
-      >
-        <PointSize view={court.view} />
-        {board && onBoard ? (
-          <BoardMirrorContext value={board}>
-            <BoardFactsProvider>
-              <CourtFreshness court={onBoard} timeZone={heading.timeZone} />
-            </BoardFactsProvider>
-          </BoardMirrorContext>
+    <AlertsProvider alerts={alerts} timeZone={heading.timeZone}>
+      <main className={styles.page} data-testid="court" data-connection={court.state}>
+        <CourtScore
+          view={court.view}
+          heading={heading}
+          coaching={onBoard?.tile.staff ?? heading.coaching}
+          back={<BackToBoard dayId={heading.dayId} />}
+        >
+          <PointSize view={court.view} />
+          {board && onBoard ? (
+            <BoardMirrorContext value={board}>
+              <BoardFactsProvider>
+                <CourtFreshness court={onBoard} timeZone={heading.timeZone} />
+              </BoardFactsProvider>
+            </BoardMirrorContext>
+          ) : null}
+        </CourtScore>
+        {court.state === "stale" ? (
+          <LostBanner lastHeardMs={court.lastHeardMs} timeZone={heading.timeZone} what="page" />
         ) : null}
-      </CourtScore>
-      {court.state === "stale" ? (
-        <LostBanner lastHeardMs={court.lastHeardMs} timeZone={heading.timeZone} what="page" />
-      ) : null}
-      <AlertsProvider alerts={alerts} timeZone={heading.timeZone}>
         {alerts ? (
           <CourtAlerts
             view={court.view}
@@ -115,19 +115,19 @@ export function CourtScreen({ mirror, heading, board, alerts, asked }: CourtScre
             asked={asked}
           />
         ) : null}
-      </AlertsProvider>
-      <div className={styles.columns}>
-        <CourtFigures view={court.view} names={heading.names} chosen={chosen} choose={setChosen} />
-        <ShotsPanel view={court.view} names={heading.names} shots={shots} chosen={chosen} />
-      </div>
-      <BesideScore entries={court.entries} view={court.view} names={heading.names} chartists={chartists} />
-      <CourtLog
-        entries={court.entries}
-        view={court.view}
-        names={heading.names}
-        timeZone={heading.timeZone}
-        chartists={chartists}
-      />
-    </main>
+        <div className={styles.columns}>
+          <CourtFigures view={court.view} names={heading.names} chosen={chosen} choose={setChosen} />
+          <ShotsPanel view={court.view} names={heading.names} shots={shots} chosen={chosen} />
+        </div>
+        <BesideScore entries={court.entries} view={court.view} names={heading.names} chartists={chartists} />
+        <CourtLog
+          entries={court.entries}
+          view={court.view}
+          names={heading.names}
+          timeZone={heading.timeZone}
+          chartists={chartists}
+        />
+      </main>
+    </AlertsProvider>
   );
 }
