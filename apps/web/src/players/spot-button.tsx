@@ -1,14 +1,7 @@
 import type { LineSpot } from "@courtloom/api";
 import { signedWorth } from "./estimate-words.ts";
 import styles from "./line-map.module.css";
-import {
-  bothCounts,
-  contradictionWords,
-  depthWords,
-  findingWords,
-  spotWords,
-  VERDICT_TITLES,
-} from "./map-words.ts";
+import { bothCounts, depthWords, findingWords } from "./map-words.ts";
 
 const SHORT = { pays: "Pays", costs: "Costs", cantTell: "Can't tell yet" } as const;
 const ARROWS = { pays: "M0 -7 8 6H-8Z", costs: "M0 7 8 -6H-8Z" } as const;
@@ -39,18 +32,27 @@ export function SpotButton({ spot, isChosen, choose }: SpotButtonProps) {
       data-verdict={verdict}
       data-testid={`spot-${depth}-${side}`}
       aria-pressed={isChosen}
-      aria-label={`${spotWords(spot)}: ${VERDICT_TITLES[verdict]}. ${findingWords(spot)} ${bothCounts(spot)}. ${contradictionWords(spot)}`.trim()}
       onClick={choose}
     >
       <span className={styles.tag}>
-        <span className={styles.where}>{depthWords(depth)}</span>
+        <span className={styles.where}>
+          {depthWords(depth)}
+          <span className="vh">, {side} side: </span>
+        </span>
         <span className={styles.word}>
           <WorthMark verdict={verdict} />
           {SHORT[verdict]}
           {verdict === "cantTell" || worth === null ? null : ` ${signedWorth(worth)}`}
         </span>
-        <span className={styles.counts}>{bothCounts(spot)}</span>
-        {contradicts === null ? null : <span className={styles.against}>the plan says otherwise</span>}
+        <span className={styles.counts}>
+          <span className="vh">: {findingWords(spot)} </span>
+          {bothCounts(spot)}
+        </span>
+        {contradicts === null ? null : (
+          <span className={styles.against}>
+            <span className="vh">, </span>the plan says otherwise
+          </span>
+        )}
       </span>
     </button>
   );
