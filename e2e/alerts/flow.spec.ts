@@ -14,6 +14,8 @@ const MISSES = 12;
 /** A line ball of the own player from the deuce corner that goes long, by who serves. */
 const LONG = { A: "first C>R D>Rlong", B: "first D>L C>R D>Rlong" } as const;
 
+const MOST_UNDONE = MISSES * 8;
+
 const allSent = (phone: Page) => expect(phone.getByTestId("unsent")).toHaveText(/All sent/);
 
 test.describe("an alert, from the court to whom it is for", () => {
@@ -99,13 +101,11 @@ test.describe("an alert, from the court to whom it is for", () => {
     await lookAt(board, "court-alert", EVERYWHERE);
     await board.setViewportSize(SIZES.wall);
 
-    // A correction takes the evidence away.
+    // A correction takes the evidence away: the pad takes back point by point, and each of them ball by ball.
     const state = court.getByTestId("alert-state").first();
-    for (let i = 0; i < MISSES && !/Withdrawn/.test((await state.textContent()) ?? ""); i += 1) {
+    for (let i = 0; i < MOST_UNDONE && !/Withdrawn/.test((await state.textContent()) ?? ""); i += 1) {
       await phone.getByTestId("undo").click();
       await allSent(phone);
-      await expect(court.getByTestId("attempts").or(state.getByText("Withdrawn")).first()).toBeVisible();
-      await expect(board.getByTestId("log").getByText(/^Took back/)).toHaveCount(i + 1);
     }
     await expect(state).toHaveText(
       /^Withdrawn \d\d:\d\d\. A correction by Ioan P\. changed what was charted\.$/,
