@@ -62,6 +62,7 @@ test.describe("a player of two seasons", () => {
       .first()
       .click();
     await expect(page).toHaveURL(/\/court\/.+\?point=/);
+    await expect(page.locator('[data-testid="log"] [aria-current="true"]')).toBeInViewport();
     await page.goBack();
     await expect(dialog).toBeVisible();
     await context.close();

@@ -13,10 +13,13 @@ export default async function CourtPage({
   searchParams,
 }: {
   readonly params: Promise<{ readonly matchId: string }>;
-  readonly searchParams: Promise<{ readonly alert?: string | readonly string[] }>;
+  readonly searchParams: Promise<{
+    readonly alert?: string | readonly string[];
+    readonly point?: string | readonly string[];
+  }>;
 }) {
   const { matchId } = await params;
-  const { alert } = await searchParams;
+  const { alert, point } = await searchParams;
   const { member } = await requireStaff(`/court/${matchId}`);
   const api = await pageApi();
   const match = await orFailurePage(api.match.get({ matchId }));
@@ -27,6 +30,7 @@ export default async function CourtPage({
       heading={courtHeading(match, day, lanes)}
       memberId={member.memberId}
       asked={typeof alert === "string" ? alert : null}
+      point={typeof point === "string" ? point : null}
     />
   );
 }

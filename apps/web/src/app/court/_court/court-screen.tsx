@@ -69,10 +69,12 @@ export interface CourtScreenProps {
   readonly alerts: OpenedAlerts | null;
   /** The alert that somebody came for, as the text of its key; null when they did not. */
   readonly asked: string | null;
+  /** Entry id of the point that somebody came for; null when they did not. */
+  readonly point: string | null;
 }
 
 /** One match, live: score, figures with the points behind them, every shot drawn, and the log. Staff only. */
-export function CourtScreen({ mirror, heading, board, alerts, asked }: CourtScreenProps) {
+export function CourtScreen({ mirror, heading, board, alerts, asked, point }: CourtScreenProps) {
   const court = useSyncExternalStore(mirror.subscribe, mirror.get, mirror.get);
   const onBoard = useMatchCourt(board, heading.matchId);
   const [chosen, setChosen] = useState<ChosenFigure | null>(null);
@@ -126,6 +128,7 @@ export function CourtScreen({ mirror, heading, board, alerts, asked }: CourtScre
           names={heading.names}
           timeZone={heading.timeZone}
           chartists={chartists}
+          point={point}
         />
       </main>
     </AlertsProvider>

@@ -23,10 +23,12 @@ export interface LiveCourtProps {
   readonly memberId: string;
   /** The alert that somebody came for, as the text of its key; null when they did not. */
   readonly asked: string | null;
+  /** Entry id of the point that somebody came for; null when they did not. */
+  readonly point: string | null;
 }
 
 /** A match over the live connection, which lives as long as the page. */
-export function LiveCourt({ heading, memberId, asked }: LiveCourtProps) {
+export function LiveCourt({ heading, memberId, asked, point }: LiveCourtProps) {
   const [mirrors, setMirrors] = useState<Mirrors | null>(null);
   const { matchId, dayId } = heading;
   useEffect(() => {
@@ -43,5 +45,5 @@ export function LiveCourt({ heading, memberId, asked }: LiveCourtProps) {
     };
   }, [matchId, dayId, memberId]);
   if (mirrors === null) return <ScreenMessage title="Reading the match" testId="court-loading" />;
-  return <CourtScreen {...mirrors} heading={heading} asked={asked} />;
+  return <CourtScreen {...mirrors} heading={heading} asked={asked} point={point} />;
 }
