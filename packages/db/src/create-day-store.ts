@@ -1,3 +1,4 @@
+import { readJudgedAlerts } from "./alerts/judged-alerts.ts";
 import { readAcademy, setupAcademy } from "./day/academies.ts";
 import { addMatch } from "./day/add-match.ts";
 import { changeMatch, setMatchOver } from "./day/change-match.ts";
@@ -58,5 +59,6 @@ export function createDayStore(db: Db): DayStore {
     savePlan: (version) => savePlan(db, version),
     watchSettings: (args) => readWatchSettings(db, args),
     saveWatchSetting: (setting) => saveWatchSetting(db, setting),
+    judgedAlerts: (args) => readJudgedAlerts(db, args),
   };
 }

@@ -5,7 +5,7 @@ import { useId } from "react";
 import { Field } from "../form/field.tsx";
 import form from "../form/form.module.css";
 import { toggleRate } from "./watch-draft.ts";
-import { falseAlarmWords, matchesIn, tooFewWords, WATCHED_WORDS } from "./watch-words.ts";
+import { falseAlarmWords, judgedWords, matchesIn, tooFewWords, WATCHED_WORDS } from "./watch-words.ts";
 import styles from "./watches.module.css";
 
 /** Shares of matches to choose from; another one that was saved is offered too. */
@@ -28,6 +28,7 @@ function RateFields({ choice, file, problem, onChange }: ChoiceFieldsProps) {
         const { label, tells } = WATCHED_WORDS[rate];
         const charted = file.charted[rate];
         const tooFew = charted < file.needed ? tooFewWords(rate, charted, file.needed) : undefined;
+        const judged = judgedWords(file.judged[rate]);
         return (
           <div key={rate} className={styles.rate}>
             <label className={form.check}>
@@ -42,6 +43,7 @@ function RateFields({ choice, file, problem, onChange }: ChoiceFieldsProps) {
             <p id={`${id}-${rate}`}>
               {tells}
               {tooFew ? <b> {tooFew}</b> : null}
+              {judged ? ` ${judged}` : null}
             </p>
           </div>
         );

@@ -1,17 +1,36 @@
 import type { WatchFile } from "@courtloom/api";
 import { describe, expect, it } from "vitest";
 import { chosenOf, draftOf, isSameChoice, problemOf, toggleRate } from "./watch-draft.ts";
-import { choiceWords, falseAlarmWords, tooFewWords, usualWords } from "./watch-words.ts";
+import { choiceWords, falseAlarmWords, judgedWords, tooFewWords, usualWords } from "./watch-words.ts";
 
 const none = { lineMissed: null, lineShare: null, keptMissed: null, lineOffPlan: null, passedUp: null };
 const file: WatchFile = {
   academy: null,
   charted: { lineMissed: 62, lineShare: 0, keptMissed: 0, lineOffPlan: 0, passedUp: 0 },
   needed: 100,
+  judged: {
+    lineMissed: { x: 7, n: 22 },
+    lineShare: { x: 0, n: 0 },
+    keptMissed: { x: 10, n: 20 },
+    lineOffPlan: { x: 1, n: 19 },
+    passedUp: { x: 0, n: 0 },
+  },
   players: [{ playerId: "noor", displayName: "Noor V.", setting: null, usual: none }],
 };
 const saved = { version: 1, savedBy: "maren", savedByName: "Maren H.", savedMs: 0 };
 const quiet = { rates: ["lineMissed", "passedUp"], alpha: 0.1, quiet: true } as const;
+
+describe("what staff found of alerts", () => {
+  it("[WA28] is counted, and proposes to take a rate out below half of at least 20", () => {
+    const words = (rate: keyof typeof file.judged) => judgedWords(file.judged[rate]);
+    expect(words("lineMissed")).toBe(
+      "Alerts called useful: 7 of 22. Fewer than half: think of taking this rate out.",
+    );
+    expect(words("keptMissed")).toBe("Alerts called useful: 10 of 20.");
+    expect(words("lineOffPlan")).toBe("Alerts called useful: 1 of 19.");
+    expect(words("passedUp")).toBeUndefined();
+  });
+});
 
 describe("what is being chosen", () => {
   it("[WA23] begins with what holds, the default while nobody has chosen", () => {

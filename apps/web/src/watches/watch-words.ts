@@ -46,6 +46,18 @@ export const matchesIn = (alpha: number): string => `1 match in ${Math.max(1, Ma
 export const falseAlarmWords = (alpha: number): string =>
   `About 1 alert in ${Math.max(1, Math.round(1 / alpha))} matches of a player who plays as usual, over all rates that are watched together.`;
 
+/** Fewer words of staff than these say nothing of a watch. */
+const ENOUGH_JUDGED = 20;
+
+/** What staff found of a rate's alerts, and a proposal where most were of no use; undefined before anybody said. SPEC WA28. */
+export const judgedWords = ({ x, n }: { readonly x: number; readonly n: number }): string | undefined => {
+  if (n === 0) return undefined;
+  const count = `Alerts called useful: ${x} of ${n}.`;
+  return n >= ENOUGH_JUDGED && x / n < 0.5
+    ? `${count} Fewer than half: think of taking this rate out.`
+    : count;
+};
+
 /** What is watched, in a line: "Line balls missed, Kept balls missed. About 1 false alert in 20 matches. Quiet." */
 export const choiceWords = ({ rates, alpha, quiet }: WatchChoice): string =>
   [

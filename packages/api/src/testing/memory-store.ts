@@ -2,6 +2,7 @@ import { randomUUID } from "node:crypto";
 import { byPlayer, err, ok } from "@courtloom/core";
 import type { Surface } from "@courtloom/tennis";
 import type { AcademyRow, ApiStore, CourtRow, DayRow, MatchRow, PlayerFile } from "../api-store.ts";
+import type { JudgedAlerts } from "../watch/watch-store.ts";
 import { createMemoryFigures } from "./memory-figures.ts";
 import { createMemoryLog } from "./memory-log.ts";
 import { createMemoryPlans } from "./memory-plans.ts";
@@ -15,6 +16,7 @@ interface Rows {
   players: InAcademy<PlayerFile>[];
   matches: InAcademy<MatchRow & { readonly surface?: Surface }>[];
   tallies: InAcademy<{ readonly matchId: string; readonly playerId: string; readonly tally: unknown }>[];
+  judged: InAcademy<JudgedAlerts>[];
   audit: { action: string; subject: string | undefined }[];
 }
 
@@ -23,7 +25,15 @@ const pick = <T extends { academyId: string }>(rows: readonly T[], academyId: st
 
 /** An academy's rows in memory, for tests of the procedures. `writes` counts every call that changes something. */
 export const createMemoryStore = () => {
-  const rows: Rows = { academies: [], days: [], players: [], matches: [], tallies: [], audit: [] };
+  const rows: Rows = {
+    academies: [],
+    days: [],
+    players: [],
+    matches: [],
+    tallies: [],
+    judged: [],
+    audit: [],
+  };
   let writes = 0;
   const wrote = <T>(value: T): T => {
     writes += 1;
@@ -40,6 +50,7 @@ export const createMemoryStore = () => {
     wrote: () => {
       wrote(undefined);
     },
+    judged: (academyId: string) => pick(rows.judged, academyId),
   };
   const plans = createMemoryPlans(surroundings);
   const { log, ...logs } = createMemoryLog(

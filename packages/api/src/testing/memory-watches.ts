@@ -1,6 +1,6 @@
 import { isDeepStrictEqual } from "node:util";
 import { err, ok } from "@courtloom/core";
-import type { WatchSettingRow, WatchStore } from "../watch/watch-store.ts";
+import type { JudgedAlerts, WatchSettingRow, WatchStore } from "../watch/watch-store.ts";
 
 type Kept = WatchSettingRow & { readonly academyId: string };
 
@@ -16,10 +16,12 @@ interface Surroundings {
   readonly isOwnPlayer: (academyId: string, playerId: string) => boolean;
   readonly nameOf: (memberId: string) => string | null;
   readonly wrote: () => void;
+  /** What staff said of alerts. */
+  readonly judged: (academyId: string) => readonly JudgedAlerts[];
 }
 
 /** Watch settings in memory, by the rules of the ones on disk. */
-export const createMemoryWatches = ({ isOwnPlayer, nameOf, wrote }: Surroundings): WatchStore => {
+export const createMemoryWatches = ({ isOwnPlayer, nameOf, wrote, judged }: Surroundings): WatchStore => {
   const rows: Kept[] = [];
   const newestOf = (academyId: string, playerId: string | null): Kept | undefined =>
     rows.findLast((row) => row.academyId === academyId && row.playerId === playerId);
@@ -51,5 +53,6 @@ export const createMemoryWatches = ({ isOwnPlayer, nameOf, wrote }: Surroundings
       wrote();
       return ok(bare(added));
     },
+    judgedAlerts: async ({ academyId }) => judged(academyId),
   };
 };

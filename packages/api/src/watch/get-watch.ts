@@ -33,6 +33,8 @@ export interface WatchFile {
   /** Attempts that the academy has charted of each rate, and how many it takes to watch one. */
   readonly charted: Readonly<Record<Rate, number>>;
   readonly needed: number;
+  /** Alerts of each rate that staff called useful, of those that they called useful or not. */
+  readonly judged: Readonly<Record<Rate, { readonly x: number; readonly n: number }>>;
   /** The academy's own, by name. */
   readonly players: readonly WatchedPlayer[];
 }
@@ -50,10 +52,11 @@ const usualNow = (rate: Rate, own: readonly Tally[], academys: AcademyRate): Usu
 /** What is watched of everybody and of each player, and what is usual for whom now. Rule WA21. */
 export const getWatch = staffProcedure.input(noInput).query(async ({ ctx }): Promise<WatchFile> => {
   const { academyId } = ctx.staff;
-  const [settings, players, rows] = await Promise.all([
+  const [settings, players, rows, judged] = await Promise.all([
     ctx.store.watchSettings({ academyId }),
     ctx.store.listPlayers({ academyId, ownOnly: true }),
     ctx.store.academyTallies({ academyId }),
+    ctx.store.judgedAlerts({ academyId }),
   ]);
   const tallies = new Map<string, Tally[]>();
   for (const { playerId, tally } of rows) {
@@ -71,6 +74,10 @@ export const getWatch = staffProcedure.input(noInput).query(async ({ ctx }): Pro
     academy: settingOf(null),
     charted: byRate((rate) => academys[rate].n),
     needed: ACADEMY_ATTEMPTS,
+    judged: byRate((rate) => {
+      const { x = 0, n = 0 } = judged.find((one) => one.rate === rate) ?? {};
+      return { x, n };
+    }),
     players: players.map(({ playerId, displayName }) => ({
       playerId,
       displayName,

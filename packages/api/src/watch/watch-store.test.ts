@@ -8,6 +8,7 @@ describeWatchStore("watch settings in memory", async () => {
       isOwnPlayer: (academyId, playerId) => academyId === "curlew" && own.some((id) => id === playerId),
       nameOf: (memberId) => (memberId === "maren" ? "Maren H." : null),
       wrote: () => undefined,
+      judged: () => [],
     }),
     academyId: "curlew",
     otherId: "heron",

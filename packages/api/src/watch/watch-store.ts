@@ -34,6 +34,13 @@ export type NewWatchSetting = {
   | { readonly playerId: string; readonly choice: WatchChoice | null }
 );
 
+/** Alerts of a rate that staff called useful or not: x useful of n. */
+export interface JudgedAlerts {
+  readonly rate: Rate;
+  readonly x: number;
+  readonly n: number;
+}
+
 /** What is watched, with all versions, which are only ever added. */
 export interface WatchStore {
   /** The newest version of the academy's settings, first, and of its players'; with `playerIds` of theirs alone. */
@@ -50,4 +57,6 @@ export interface WatchStore {
       { readonly code: "stale_watch"; readonly version: number } | { readonly code: "unknown_player" }
     >
   >;
+  /** By rate, for the rates of which any alert was called useful or not; an alert counts once. */
+  readonly judgedAlerts: (args: { readonly academyId: string }) => Promise<readonly JudgedAlerts[]>;
 }

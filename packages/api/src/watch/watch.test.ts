@@ -49,6 +49,13 @@ describe("what is watched", () => {
     expect(file.players[0]?.usual.lineShare).toMatchObject({ n: 240, source: "own" });
   });
 
+  it("[WA27] counts what staff found of alerts, a rate that nobody judged too", async () => {
+    const { api, academyId, coach } = await open();
+    api.memory.rows.judged.push({ academyId, rate: "passedUp", x: 2, n: 3 });
+    const { judged } = await coach.watch.get();
+    expect(judged).toMatchObject({ passedUp: { x: 2, n: 3 }, lineMissed: { x: 0, n: 0 } });
+  });
+
   it("[WA21] tells what is usual for a player now, whose past that is and on how many", async () => {
     const { coach, add, playerId } = await open();
     for (let i = 0; i < 10; i += 1) add(`m${i}`, "somebody", 4, 20);
