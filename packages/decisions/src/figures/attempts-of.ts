@@ -1,10 +1,9 @@
-import { byPlayer, type Side } from "@courtloom/core";
+import type { Side } from "@courtloom/core";
 import type { MatchView } from "@courtloom/match-log";
 import type { Ball } from "../balls/ball.ts";
 import { isOfClass } from "./ball-class.ts";
-import { plansOf } from "./count-match.ts";
+import { playedOf } from "./played-of.ts";
 import type { PlayedPoint } from "./played-point.ts";
-import { playedPoints } from "./played-points.ts";
 import { FIGURES, type FigureName } from "./registry.ts";
 
 /** One ball, point or moment that a figure counts, in the order of play. */
@@ -20,20 +19,21 @@ export interface FigureAttempt {
 const planOf = ({ judgement: { verdict } }: Ball): Pick<FigureAttempt, "offPlan"> =>
   verdict === "onPlan" || verdict === "offPlan" ? { offPlan: verdict === "offPlan" } : {};
 
-const attemptsIn = (figure: FigureName, point: PlayedPoint, at: number): readonly FigureAttempt[] => {
+/** Adds what `figure` counts in a point. Pushed one by one: every fold asks this of every point for every watch. */
+const addAttempts = (to: FigureAttempt[], figure: FigureName, point: PlayedPoint, at: number): void => {
   const def = FIGURES[figure];
-  if (!def.levels.includes(point.level)) return [];
+  if (!def.levels.includes(point.level)) return;
   if (def.unit === "points") {
     const event = def.hit(point);
-    return event === undefined ? [] : [{ at, event }];
+    if (event !== undefined) to.push({ at, event });
+    return;
   }
-  const told = point.balls.flatMap((ball) => {
+  for (const ball of point.balls) {
     const event = isOfClass(ball, def.of) ? def.hit(ball, point) : undefined;
-    return event === undefined ? [] : [{ at, event, ...planOf(ball) }];
-  });
-  if (def.unit === "balls") return told;
-  const counted = Array.from({ length: def.counted(point) }, () => ({ at, event: def.isCountedHit }));
-  return [...told, ...counted];
+    if (event !== undefined) to.push({ at, event, ...planOf(ball) });
+  }
+  if (def.unit === "balls") return;
+  for (let i = def.counted(point); i > 0; i -= 1) to.push({ at, event: def.isCountedHit });
 };
 
 /** Whose figure is asked for. */
@@ -50,18 +50,12 @@ export const attemptsOfEach = (
   view: MatchView,
   asks: readonly FigureAsk[],
 ): readonly (readonly FigureAttempt[])[] => {
-  const all = plansOf(view);
-  const isAsked = (side: Side) => asks.some((ask) => ask.side === side);
-  const plans = byPlayer((side) => (isAsked(side) ? all[side] : undefined));
-  const hands = byPlayer((side) => view.opened.players[side].hand);
-  const attempts = asks.map((): FigureAttempt[] => []);
-  const tell = (whose: Side, point: PlayedPoint, at: number): void => {
-    for (const [i, { side, figure }] of asks.entries())
-      if (side === whose) attempts[i]?.push(...attemptsIn(figure, point, at));
-  };
-  for (const [at, viewed] of view.points.entries())
-    playedPoints(viewed, hands, plans, (side, point) => tell(side, point, at));
-  return attempts;
+  const told = asks.map(({ side, figure }) => ({ side, figure, attempts: [] as FigureAttempt[] }));
+  for (const { side: whose, at, point } of playedOf(view)) {
+    for (const { side, figure, attempts } of told)
+      if (side === whose) addAttempts(attempts, figure, point, at);
+  }
+  return told.map(({ attempts }) => attempts);
 };
 
 /** The same for one figure. */

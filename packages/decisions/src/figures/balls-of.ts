@@ -2,7 +2,7 @@ import { byPlayer } from "@courtloom/core";
 import type { MatchView } from "@courtloom/match-log";
 import type { Ball } from "../balls/ball.ts";
 import { readBalls } from "../balls/read-balls.ts";
-import { plansOf } from "./count-match.ts";
+import { plansOf } from "./plans-of.ts";
 
 /**
  * Every counted ball of a match in order, with what its striker's plan says of it; a side without figures is judged

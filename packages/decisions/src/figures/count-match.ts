@@ -1,15 +1,16 @@
-import { type ByPlayer, byPlayer, type Side } from "@courtloom/core";
-import type { ChartingLevel, MatchView, ViewedPoint } from "@courtloom/match-log";
+import { type ByPlayer, byPlayer } from "@courtloom/core";
+import type { ChartingLevel, MatchView } from "@courtloom/match-log";
 import type { Ball } from "../balls/ball.ts";
-import { type PlanReading, readPlan } from "../plan/read-plan.ts";
+import type { PlanReading } from "../plan/read-plan.ts";
 import { reach } from "../reach.ts";
 import { BALL_CLASSES, type BallClass, isOfClass } from "./ball-class.ts";
 import { countCells } from "./count-cells.ts";
 import { countTargets } from "./count-targets.ts";
 import { attempt, emptyCounting, emptyFigure, type PlayerCounting } from "./counting.ts";
 import type { BallFigure, MomentFigure, PointFigure } from "./figure-def.ts";
+import { plansOf } from "./plans-of.ts";
+import { playedOf } from "./played-of.ts";
 import type { PlayedPoint } from "./played-point.ts";
-import { playedPoints } from "./played-points.ts";
 import { FIGURE_NAMES, FIGURES } from "./registry.ts";
 
 const tell = (
@@ -77,18 +78,6 @@ const countPoint = (mine: PlayerCounting, point: PlayedPoint): void => {
   countTargets(mine, point);
 };
 
-/** Charted from now on, or in a point that shots were charted of: who was charted once keeps what was counted. */
-const isCharted = (view: MatchView, side: Side): boolean =>
-  view.subjects.includes(side) ||
-  view.points.some(({ point, subjects }) => point.level !== "score" && subjects.includes(side));
-
-/** The plan of each side that has figures; `undefined` for a side that is not charted or not of this academy. SPEC D5. */
-export const plansOf = (view: MatchView): ByPlayer<PlanReading | undefined> =>
-  byPlayer((side) => {
-    if (!view.opened.players[side].own || !isCharted(view, side)) return undefined;
-    return readPlan(view.opened.plans?.[side] ?? null);
-  });
-
 const freshCounting = (plan: PlanReading): PlayerCounting => ({
   plan,
   figures: FIGURE_NAMES.map(emptyFigure),
@@ -98,21 +87,16 @@ const freshCounting = (plan: PlanReading): PlayerCounting => ({
   ),
 });
 
-/** Counts a match in one pass over its points, or over some of them. */
-export const countMatch = (
-  view: MatchView,
-  points: readonly ViewedPoint[] = view.points,
-): ByPlayer<PlayerCounting | undefined> => {
+/** Counts a match in one pass over its points, or over those of one level. */
+export const countMatch = (view: MatchView, level?: ChartingLevel): ByPlayer<PlayerCounting | undefined> => {
   const plans = plansOf(view);
-  const hands = byPlayer((side) => view.opened.players[side].hand);
   const counting = byPlayer((side) => {
     const plan = plans[side];
     return plan && freshCounting(plan);
   });
-  const count = (side: Side, point: PlayedPoint): void => {
+  for (const { side, point } of playedOf(view)) {
     const mine = counting[side];
-    if (mine) countPoint(mine, point);
-  };
-  for (const viewed of points) playedPoints(viewed, hands, plans, count);
+    if (mine && (level === undefined || point.level === level)) countPoint(mine, point);
+  }
   return counting;
 };

@@ -1,10 +1,9 @@
-import { byPlayer, type Side } from "@courtloom/core";
+import type { Side } from "@courtloom/core";
 import type { MatchView } from "@courtloom/match-log";
 import type { Ball } from "../balls/ball.ts";
 import { isOfClass } from "../figures/ball-class.ts";
-import { plansOf } from "../figures/count-match.ts";
+import { playedOf } from "../figures/played-of.ts";
 import type { PlayedPoint } from "../figures/played-point.ts";
-import { playedPoints } from "../figures/played-points.ts";
 import { FIGURES, type FigureName } from "../figures/registry.ts";
 
 /** One attempt of a figure, with the ball that it is; a point has none, nor a moment that was only counted. */
@@ -39,14 +38,9 @@ const attemptsIn = (figure: FigureName, point: PlayedPoint): readonly Attempt[] 
 
 /** What a player's figure stands on in one match, in the order of play; its hits are x, all are n. SPEC HF9. */
 export const behindFigure = (view: MatchView, side: Side, figure: FigureName): readonly BehindFigure[] => {
-  const plans = { A: undefined, B: undefined, [side]: plansOf(view)[side] };
-  const hands = byPlayer((each) => view.opened.players[each].hand);
-  const behind: BehindFigure[] = [];
-  for (const [at, viewed] of view.points.entries()) {
-    playedPoints(viewed, hands, plans, (_, point) => {
-      const { id: pointId, won } = point;
-      for (const attempt of attemptsIn(figure, point)) behind.push({ at, pointId, won, ...attempt });
-    });
-  }
-  return behind;
+  return playedOf(view).flatMap(({ side: whose, at, point }): BehindFigure[] => {
+    if (whose !== side) return [];
+    const { id: pointId, won } = point;
+    return attemptsIn(figure, point).map((attempt) => ({ at, pointId, won, ...attempt }));
+  });
 };

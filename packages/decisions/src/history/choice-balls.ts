@@ -1,9 +1,8 @@
-import { byPlayer, type Side } from "@courtloom/core";
+import type { Side } from "@courtloom/core";
 import type { MatchView } from "@courtloom/match-log";
 import type { Choice } from "../balls/ball.ts";
 import { isKept, isLineBall, isStroke } from "../balls/strokes.ts";
-import { plansOf } from "../figures/count-match.ts";
-import { playedPoints } from "../figures/played-points.ts";
+import { playedOf } from "../figures/played-of.ts";
 import { choiceSituationAt } from "./choice-situation.ts";
 
 /** A groundstroke that could go down the line, charted at every ball: kept, or sent down the line. */
@@ -23,24 +22,20 @@ export interface ChoiceBall {
 
 /** A player's choices between the line and keeping the ball, in the order of play. SPEC HF11. */
 export const choiceBalls = (view: MatchView, side: Side): readonly ChoiceBall[] => {
-  const plans = { A: undefined, B: undefined, [side]: plansOf(view)[side] };
-  const hands = byPlayer((each) => view.opened.players[each].hand);
   const balls: ChoiceBall[] = [];
-  for (const [at, viewed] of view.points.entries()) {
-    if (viewed.point.level !== "every") continue;
-    playedPoints(viewed, hands, plans, (_, point) => {
-      for (const ball of point.balls) {
-        const { choice, judgement } = ball;
-        const situation = choiceSituationAt(ball.depth, ball.side, ball.incoming?.landing);
-        if (choice === undefined || situation === undefined || !isStroke(ball)) continue;
-        const isLine = isLineBall(ball);
-        if (!isLine && !isKept(ball)) continue;
-        const { verdict } = judgement;
-        const isJudged = verdict === "onPlan" || verdict === "offPlan";
-        const offPlan = isJudged ? verdict === "offPlan" : undefined;
-        balls.push({ pointId: point.id, at, situation, choice, isLine, won: point.won, offPlan });
-      }
-    });
+  for (const { side: whose, at, point } of playedOf(view)) {
+    if (whose !== side || point.level !== "every") continue;
+    for (const ball of point.balls) {
+      const { choice, judgement } = ball;
+      const situation = choiceSituationAt(ball.depth, ball.side, ball.incoming?.landing);
+      if (choice === undefined || situation === undefined || !isStroke(ball)) continue;
+      const isLine = isLineBall(ball);
+      if (!isLine && !isKept(ball)) continue;
+      const { verdict } = judgement;
+      const isJudged = verdict === "onPlan" || verdict === "offPlan";
+      const offPlan = isJudged ? verdict === "offPlan" : undefined;
+      balls.push({ pointId: point.id, at, situation, choice, isLine, won: point.won, offPlan });
+    }
   }
   return balls;
 };

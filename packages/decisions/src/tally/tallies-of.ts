@@ -53,10 +53,7 @@ export const talliesOf = (view: MatchView): ByPlayer<Tally | undefined> => {
     B: undefined,
   };
   for (const level of CHARTING_LEVELS) {
-    const counting = countMatch(
-      view,
-      view.points.filter(({ point }) => point.level === level),
-    );
+    const counting = countMatch(view, level);
     for (const side of SIDES) {
       const mine = counting[side];
       if (!mine) continue;
