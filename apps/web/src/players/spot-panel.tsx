@@ -84,6 +84,9 @@ export function SpotPanel({ spot, showPoints }: SpotPanelProps) {
         {VERDICT_TITLES[spot.verdict]}
       </h3>
       <p className={styles.effect}>{findingWords(spot)}</p>
+      {spot.verdict === "cantTell" || contradiction ? null : (
+        <p className={styles.quiet}>Goes with the line; it may not be the cause.</p>
+      )}
       <p className={contradiction ? styles.says : styles.quiet} data-testid="plan-says">
         {contradiction || planWords(spot.plan)}
       </p>
