@@ -66,6 +66,7 @@ test.describe
 
       await page.goto(`${product.url}/players`);
       await page.getByRole("link", { name: PLAYER, exact: true }).click();
+      await expect(page).toHaveURL(/\/players\/.+/);
       // The match is over once the live server has folded what the file brought.
       await expect(async () => {
         await page.reload();
